@@ -1,0 +1,20 @@
+/* A metal part in plain sight: flat tint, light, a narrow shine, and the water over what is wet. */
+#include <lamp>
+#include <underwater>
+#include <scene-normal>
+
+uniform vec3 uTint;
+uniform vec3 uWater;
+
+varying vec3 vScene_mm;
+varying vec3 vNormal;
+
+void main() {
+  const vec3 WINDOW = vec3(-0.36, 0.78, 0.51);
+  vec3 normal = sceneNormal(normalize(vNormal), viewMatrix);
+  vec3 toEye = normalize(vec3(viewMatrix[0][2], viewMatrix[1][2], viewMatrix[2][2]));
+  float shine = pow(max(0.0, dot(normal, normalize(toEye + WINDOW))), 40.0);
+  vec3 colour = uTint * lamp(normal) + 0.35 * shine;
+  gl_FragColor = vec4(underwater(colour, vScene_mm.y, uWater), 1.0);
+  #include <colorspace_fragment>
+}

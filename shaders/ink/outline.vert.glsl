@@ -1,0 +1,15 @@
+/*
+ * The visible edge of a body: its far side, pushed out by a line's width on the screen and drawn behind it.
+ * position, normal: body frame, mm.
+ */
+uniform vec2 uViewport_px;
+uniform float uWidth_px;
+uniform float uPixelRatio;
+
+void main() {
+  vec4 clip = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
+  vec2 outward = (projectionMatrix * vec4(normalMatrix * normal, 0.0)).xy * uViewport_px;
+  float long = length(outward);
+  if (long > 0.0) clip.xy += outward / long * 2.0 * uWidth_px * uPixelRatio / uViewport_px * clip.w;
+  gl_Position = clip;
+}

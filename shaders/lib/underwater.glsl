@@ -1,0 +1,12 @@
+/*
+ * underwater: how a colour looks through the water between it and the eye.
+ * colour, water: linear colours. height_mm: over still water; nothing changes above 0. Gives a linear colour.
+ */
+vec3 underwater(vec3 colour, float height_mm, vec3 water) {
+  const float AT_ONCE = 0.3; // share of water colour just under the surface, so that wet and dry differ at a glance
+  const float DEEPEST = 0.62; // never so much that wood and lead look the same
+  const float FADE_MM = 40.0; // a bait's depth
+  float depth_mm = max(-height_mm, 0.0);
+  float share = mix(AT_ONCE, DEEPEST, 1.0 - exp(-depth_mm / FADE_MM));
+  return height_mm < 0.0 ? mix(colour, water * (0.55 + 0.9 * colour), share) : colour;
+}

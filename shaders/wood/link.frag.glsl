@@ -1,0 +1,52 @@
+/*
+ * Wood of a link: grain, light, water over the wet part, and the waterline exactly where still water (height 0) cuts it.
+ * Kinds: 0 skin, 1 fore face, 2 aft face, 3 slot.
+ */
+#include <noise>
+#include <grain>
+#include <lamp>
+#include <drawn-line>
+#include <underwater>
+#include <slot-mouth>
+#include <scene-normal>
+
+const int SKIN = 0;
+const int SLOT = 3;
+
+uniform vec3 uWood;
+uniform vec3 uWater;
+uniform vec3 uInk;
+uniform vec3 uWaterline;
+uniform float uPixelRatio;
+/* Half width, lower z, upper z in mm; w: 1 opens fore, 2 opens aft, 0 none. */
+uniform vec4 uSlots_mm[SLOT_LIMIT];
+
+varying vec3 vBody_mm;
+varying vec3 vScene_mm;
+varying vec3 vNormal;
+flat varying int vKind;
+
+void main() {
+  const float WATERLINE_PX = 1.5;
+  const float EDGE_PX = 1.2;
+  const float IN_THE_SHADE = 0.62; // slots see little of the window
+
+  // before anything is thrown away: derivatives need their neighbours
+  vec3 flatNormal = normalize(cross(dFdx(vScene_mm), dFdy(vScene_mm)));
+  float year = grain(vBody_mm);
+  float waterline = drawnLine(vScene_mm.y, WATERLINE_PX * uPixelRatio);
+  float mouth_mm = 1e3;
+  for (int i = 0; i < SLOT_LIMIT; i++) {
+    if (int(uSlots_mm[i].w + 0.5) == vKind) mouth_mm = min(mouth_mm, slotMouth(vBody_mm, uSlots_mm[i]));
+  }
+  float edge = drawnLine(mouth_mm, 2.0 * EDGE_PX * uPixelRatio);
+  if (vKind != SKIN && vKind != SLOT && mouth_mm < 0.0) discard;
+
+  vec3 normal = vKind == SKIN ? sceneNormal(normalize(vNormal), viewMatrix) : flatNormal;
+  float light = lamp(normal) * (vKind == SLOT ? IN_THE_SHADE : 1.0);
+  vec3 colour = uWood * mix(1.08, vKind == SKIN ? 0.8 : 0.7, year) * light;
+  colour = underwater(colour, vScene_mm.y, uWater);
+  if (vKind != SKIN && vKind != SLOT) colour = mix(colour, uInk, edge);
+  gl_FragColor = vec4(mix(colour, uWaterline, waterline), 1.0);
+  #include <colorspace_fragment>
+}

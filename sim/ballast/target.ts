@@ -1,0 +1,148 @@
+import type { Target } from '../design/design.ts';
+import { upFrom } from '../frames.ts';
+import type { Float } from '../hydro/float.ts';
+import type { Ledger } from '../mass/ledger.ts';
+import type { Wetted } from '../mesh/wetted.ts';
+import { dot, type Vec3 } from '../numerics/vec3.ts';
+import type { Gram, Mm, Radian } from '../units/brand.ts';
+import { radianFromDegree } from '../units/convert.ts';
+
+/** What a setup aims for, worked out for the whole bait and for each link, and how near the bait comes. */
+export interface TargetAnswer {
+  readonly assembled: Aim;
+  readonly links: readonly Aim[];
+  /** One line each: what was wanted, what is got, and whether it is near enough. */
+  readonly checks: readonly TargetCheck[];
+  readonly met: boolean;
+}
+
+/** A wanted waterline (up and offset), or a wanted net weight with everything wet. */
+export interface Aim {
+  readonly up: Vec3;
+  /** null when the aim is a net weight. */
+  readonly offset: Mm | null;
+  readonly netWet: Gram | null;
+}
+
+export interface TargetCheck {
+  readonly what: 'proud' | 'waterline' | 'net' | 'trim' | 'heel';
+  readonly wanted: number;
+  readonly got: number | null;
+  /** mm, g or rad, as `what` says. */
+  readonly tolerance: Mm | Gram | Radian;
+  readonly met: boolean;
+}
+
+/** What the aims are measured against. */
+export interface TargetParts {
+  readonly target: Target;
+  readonly linkTargets: Readonly<Record<string, Target>>;
+  readonly names: readonly string[];
+  readonly length: Mm;
+  readonly wetted: readonly Wetted[];
+  readonly ledgers: readonly Ledger[];
+  readonly assembled: Float;
+}
+
+/** How near is near enough. Common practice: what a float test in a tub can tell. */
+const NEAR = {
+  length: 1,
+  hangs: 0.1,
+  hangsShare: 0.001,
+  net: 0.2,
+  angle: radianFromDegree(2),
+} as const;
+
+/** Works out what the setup asks of the bait and of each link, and whether the assembled bait comes near it. */
+export function checkTarget(parts: TargetParts): TargetAnswer {
+  const checks = checksOf(parts);
+  return {
+    assembled: aimOf(parts.target, parts.wetted, parts.length, parts.assembled.mass),
+    links: linkAims(parts),
+    checks,
+    met: checks.every((check) => check.met),
+  };
+}
+
+/** The aim of a body of these meshes and this mass. */
+function aimOf(target: Target, wetted: readonly Wetted[], length: Mm, mass: Gram): Aim {
+  const up = upFrom(target.trim, 0);
+  const net = netOf(target, mass);
+  if (net !== null) return { up, offset: null, netWet: net };
+  if (target.kind === 'proud') return { up, offset: reachOf(wetted, up)[1] - target.proud, netWet: null };
+  // a waterline's height is read half way along the bait
+  const z = (target as Extract<Target, { kind: 'waterline' }>).z;
+  return { up, offset: dot(up, [length / 2, 0, z]), netWet: null };
+}
+
+/** The net wet weight a target asks for; null where it asks for a waterline. */
+function netOf(target: Target, mass: Gram): Gram | null {
+  if (target.kind === 'net') return target.net;
+  if (target.kind === 'reserve') return -target.reserve;
+  if (target.kind === 'reserve-share') return -target.share * mass;
+  return null;
+}
+
+/**
+ * One plane for the whole bait is every link's own plane; a link that it misses is asked to hang level. A net weight is
+ * shared by displaced volume between the links that have no target of their own.
+ */
+function linkAims({ target, linkTargets, names, length, wetted, ledgers, assembled }: TargetParts): readonly Aim[] {
+  const whole = aimOf(target, wetted, length, assembled.mass);
+  const own = names.map((name, i) => {
+    const asked = linkTargets[name];
+    return asked ? aimOf(asked, [wetted[i]], length, ledgers[i].mass) : null;
+  });
+  const spoken = own.reduce((sum, aim) => sum + (aim?.netWet ?? 0), 0);
+  const unspokenVolume = wetted.reduce((sum, { volume }, i) => sum + (own[i] ? 0 : volume), 0);
+  return wetted.map((link, i): Aim => {
+    const asked = own[i];
+    if (asked) return asked;
+    if (whole.netWet !== null) {
+      return { up: whole.up, offset: null, netWet: ((whole.netWet - spoken) * link.volume) / unspokenVolume };
+    }
+    const [low, high] = reachOf([link], whole.up);
+    const missed = whole.offset === null || whole.offset <= low || whole.offset >= high;
+    return missed ? { up: whole.up, offset: null, netWet: 0 } : whole;
+  });
+}
+
+/** Lowest and highest point of the coated links along a direction. */
+function reachOf(wetted: readonly Wetted[], up: Vec3): readonly [Mm, Mm] {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const { mesh } of wetted) {
+    const { positions } = mesh;
+    for (let i = 0; i < positions.length; i += 3) {
+      const height = up[0] * positions[i] + up[1] * positions[i + 1] + up[2] * positions[i + 2];
+      if (height < low) low = height;
+      if (height > high) high = height;
+    }
+  }
+  return [low, high];
+}
+
+function checksOf({ target, assembled, length }: TargetParts): readonly TargetCheck[] {
+  const check = (what: TargetCheck['what'], wanted: number, got: number | null, tolerance: number): TargetCheck => ({
+    what,
+    wanted,
+    got,
+    tolerance,
+    met: got !== null && Math.abs(got - wanted) <= tolerance,
+  });
+  const net = netOf(target, assembled.mass);
+  const hangs = Math.max(NEAR.hangs, NEAR.hangsShare * assembled.mass);
+  const aim =
+    net !== null
+      ? check('net', net, assembled.netWet, net === 0 ? hangs : NEAR.net)
+      : target.kind === 'proud'
+        ? check('proud', target.proud, assembled.proud, NEAR.length)
+        : check('waterline', (target as { z: Mm }).z, waterlineOf(assembled, length), NEAR.length);
+  return [aim, check('trim', target.trim, assembled.trim, NEAR.angle), check('heel', 0, assembled.heel, NEAR.angle)];
+}
+
+/** Height of the water over the datum half way along the bait; null when it lies wholly under, or on its side. */
+function waterlineOf(float: Float, length: Mm): Mm | null {
+  if (float.offset === null || float.up[2] <= 0) return null;
+  return (float.offset - (float.up[0] * length) / 2) / float.up[2];
+}

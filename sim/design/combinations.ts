@@ -1,0 +1,50 @@
+import type { Issue } from '../flow/outcome.ts';
+import type { WorkedFile } from './work-out.ts';
+
+/** Fields that must go together, or must not: a hanger's place, a slug's diameter. */
+export function combinationIssues(file: WorkedFile): readonly Issue[] {
+  return [
+    ...file.hangers.flatMap((hanger, index) => hangerPlace(hanger, `hangers.${index}`)),
+    ...(file.shop?.lead ?? []).flatMap((lead, index) => leadDiameter(lead, `shop.lead.${index}`)),
+  ];
+}
+
+function hangerPlace(hanger: WorkedFile['hangers'][number], path: string): readonly Issue[] {
+  const [wanted, other] = isAlong(hanger.on) ? (['x_mm', 'z_mm'] as const) : (['z_mm', 'x_mm'] as const);
+  const issues: Issue[] = [];
+  if (hanger[wanted] === undefined) {
+    const message = `a hanger on the ${hanger.on} is placed by ${wanted}, which is missing`;
+    issues.push({ code: 'design/missing', path: `${path}.${wanted}`, message, hint: `add ${wanted}` });
+  }
+  if (hanger[other] !== undefined) {
+    const message = `a hanger on the ${hanger.on} is placed by ${wanted}; ${other} says nothing there`;
+    issues.push({ code: 'design/out-of-place', path: `${path}.${other}`, message, hint: `take ${other} out` });
+  }
+  return issues;
+}
+
+/** Whether a hanger sits somewhere along the body, and so is placed by x; else it sits on an end, and by z. */
+export function isAlong(on: 'belly' | 'back' | 'nose' | 'tail'): boolean {
+  return on === 'belly' || on === 'back';
+}
+
+type Lead = NonNullable<NonNullable<WorkedFile['shop']>['lead']>[number];
+
+function leadDiameter(lead: Lead, place: string): readonly Issue[] {
+  const path = `${place}.diameter_mm`;
+  if (lead.kind === 'slug' && lead.diameter_mm === undefined) {
+    return [
+      {
+        code: 'design/missing',
+        path,
+        message: 'a slug has a diameter of its own, which is missing',
+        hint: 'add diameter_mm',
+      },
+    ];
+  }
+  if (lead.kind === 'filled' && lead.diameter_mm !== undefined) {
+    const message = 'filled lead takes the diameter of its hole, so it has none of its own';
+    return [{ code: 'design/out-of-place', path, message, hint: 'take diameter_mm out or make it a slug' }];
+  }
+  return [];
+}

@@ -1,0 +1,200 @@
+import { EPOXY } from '../tables/finishes.ts';
+import { STEEL } from '../tables/metals.ts';
+import { woodNamed } from '../tables/woods.ts';
+import type { GramPerMm3 } from '../units/brand.ts';
+import {
+  gramPerMm2FromGramPerM2,
+  gramPerMm3FromGramPerCm3,
+  radianFromDegree,
+  shareFromPercent,
+} from '../units/convert.ts';
+import { isAlong } from './combinations.ts';
+import { bodyFrom } from './derive-body.ts';
+import type {
+  Coat,
+  Design,
+  Hanger,
+  Hole,
+  Hung,
+  Joint,
+  LeadStock,
+  PinHinge,
+  Setup,
+  Shop,
+  Target,
+  Water,
+  Wire,
+} from './design.ts';
+import { notBuilt } from './not-built.ts';
+import type { WorkedFile } from './work-out.ts';
+
+type Part<Key extends keyof WorkedFile> = NonNullable<WorkedFile[Key]>;
+type WorkedJoint = Part<'joints'>[number];
+type WorkedHanger = Part<'hangers'>[number];
+type WorkedSetup = Part<'setups'>[number];
+type WorkedHole = WorkedSetup['holes'][number];
+
+/** Full angle of a common twist drill's point, in degrees: common practice. */
+const DRILL_POINT_DEG = 118;
+
+/**
+ * The file's numbers as a design: names of our own for its fields, house units, every default filled in. The one place
+ * where units change. The file has passed every check of `evaluateDesign`.
+ */
+export function designFrom(file: WorkedFile): Design {
+  const coats = file.coats.map(coatFrom);
+  const shop = shopFrom(file.shop ?? {});
+  const species = file.wood.species === undefined ? null : woodNamed(file.wood.species);
+  return {
+    name: file.name,
+    notes: file.notes ?? '',
+    body: bodyFrom(file.body),
+    links: file.links.map(({ name, density_g_cm3: density }) => ({ name, density: densityOr(density, null) })),
+    joints: file.joints.map(jointFrom),
+    wood: { species: species?.name ?? null, density: gramPerMm3FromGramPerCm3(file.wood.density_g_cm3) },
+    hangers: file.hangers.map(hangerFrom),
+    shop,
+    setups: file.setups.map((setup) => setupFrom(setup, coats, shop)),
+  };
+}
+
+function jointFrom(joint: WorkedJoint): Joint {
+  const { x_mm: x, gap_mm: gap, slots = [] } = joint;
+  return {
+    x,
+    gap,
+    faces: facesFrom(joint.faces),
+    hinge: hingeFrom(joint.hinge, x),
+    slots: slots.map((slot) => ({ in: slot.in, width: slot.width_mm, depth: slot.depth_mm, z: slot.z_mm })),
+  };
+}
+
+/** Flat faces are bevels of no angle. */
+function facesFrom(faces: WorkedJoint['faces']): Joint['faces'] {
+  switch (faces.kind) {
+    case 'flat':
+      return { kind: 'bevel', fore: 0, aft: 0 };
+    case 'bevel':
+      return { kind: 'bevel', fore: radianFromDegree(faces.fore_deg), aft: radianFromDegree(faces.aft_deg) };
+    case 'knuckle':
+      throw notBuilt('knuckle');
+  }
+}
+
+function hingeFrom(hinge: WorkedJoint['hinge'], x: number): PinHinge {
+  if (hinge.kind === 'linked-eyes') throw notBuilt('linkedEyes');
+  const { pin } = hinge;
+  return {
+    kind: 'pin',
+    eyes: hinge.eyes.map((eye) => ({ in: eye.in, z: eye.z_mm })),
+    ...wireFrom(hinge),
+    pin: {
+      x: pin.x_mm ?? x,
+      diameter: pin.diameter_mm,
+      z: pin.z_mm,
+      heldBy: pin.held_by,
+      density: densityOr(pin.density_g_cm3, STEEL.value),
+    },
+  };
+}
+
+function wireFrom(eye: { readonly wire_mm: number; readonly bore_mm: number; readonly shank_mm: number }): Wire {
+  return { wire: eye.wire_mm, bore: eye.bore_mm, shank: eye.shank_mm };
+}
+
+function coatFrom(coat: Part<'coats'>[number]): Coat {
+  const { name } = coat;
+  if ('soak_percent' in coat) return { kind: 'soak-share', name, share: shareFromPercent(coat.soak_percent) };
+  if ('soak_g_m2' in coat) return { kind: 'soak-area', name, perArea: gramPerMm2FromGramPerM2(coat.soak_g_m2) };
+  const density = gramPerMm3FromGramPerCm3(coat.density_g_cm3);
+  return { kind: 'film', name, thickness: coat.thickness_mm, density, covers: coat.covers ?? 'all' };
+}
+
+/** Left out, the loop of a hanger lies on the skin: its middle is half a bore and the wire off it. */
+function hangerFrom(hanger: WorkedHanger): Hanger {
+  const { name, on, bore_mm: bore, wire_mm: wire } = hanger;
+  const at = isAlong(on) ? hanger.x_mm : hanger.z_mm;
+  return {
+    name,
+    on,
+    // its absence has been refused
+    at: at ?? 0,
+    ...wireFrom(hanger),
+    stand: hanger.stand_mm ?? bore / 2 + wire,
+    mass: hanger.mass_g ?? null,
+  };
+}
+
+function shopFrom(shop: Part<'shop'>): Shop {
+  return {
+    kerf: shop.kerf_mm ?? null,
+    drills: (shop.drills ?? []).map(({ name, diameter_mm: diameter }) => ({ name, diameter })),
+    lead: (shop.lead ?? []).map(leadFrom),
+  };
+}
+
+function leadFrom(lead: NonNullable<Part<'shop'>['lead']>[number]): LeadStock {
+  const { name, diameter_mm: diameter } = lead;
+  const density = gramPerMm3FromGramPerCm3(lead.density_g_cm3);
+  return diameter === undefined ? { name, kind: 'filled', density } : { name, kind: 'slug', diameter, density };
+}
+
+function setupFrom(setup: WorkedSetup, coats: readonly Coat[], shop: Shop): Setup {
+  const targets = Object.entries(setup.link_targets ?? {});
+  return {
+    name: setup.name,
+    notes: setup.notes ?? '',
+    water: waterFrom(setup.water),
+    target: targetFrom(setup.target),
+    linkTargets: Object.fromEntries(targets.map(([link, target]) => [link, targetFrom(target)])),
+    hung: setup.hung.map(hungFrom),
+    holes: setup.holes.map((hole) => holeFrom(hole, shop)),
+    coats: setup.coats?.map(coatFrom) ?? coats,
+  };
+}
+
+function waterFrom(water: WorkedSetup['water']): Water {
+  return 'measured_g_cm3' in water
+    ? { kind: 'measured', density: gramPerMm3FromGramPerCm3(water.measured_g_cm3) }
+    : { kind: 'natural', temperature: water.temperature_c, salinity: water.salinity_g_kg };
+}
+
+function targetFrom(target: WorkedSetup['target']): Target {
+  const trim = radianFromDegree(target.trim_deg ?? 0);
+  if ('proud_mm' in target) return { trim, kind: 'proud', proud: target.proud_mm };
+  if ('waterline_z_mm' in target) return { trim, kind: 'waterline', z: target.waterline_z_mm };
+  if ('reserve_g' in target) return { trim, kind: 'reserve', reserve: target.reserve_g };
+  if ('reserve_percent' in target)
+    return { trim, kind: 'reserve-share', share: shareFromPercent(target.reserve_percent) };
+  if ('net_wet_g' in target) return { trim, kind: 'net', net: target.net_wet_g };
+  throw notBuilt('sinkSpeed');
+}
+
+function hungFrom(hung: WorkedSetup['hung'][number]): Hung {
+  const { name, from, mass_g: mass, hang_mm: hang } = hung;
+  return { name, from, mass, hang, density: densityOr(hung.density_g_cm3, STEEL.value) };
+}
+
+function holeFrom(hole: WorkedHole, shop: Shop): Hole {
+  return {
+    name: hole.name,
+    from: hole.from,
+    x: hole.x_mm,
+    across: hole.across_mm ?? 0,
+    diameter: hole.diameter_mm,
+    depth: hole.depth_mm,
+    point: radianFromDegree(hole.point_deg ?? DRILL_POINT_DEG),
+    lead: ballastFrom(hole.lead, shop),
+    plugDensity: densityOr(hole.plug_g_cm3, EPOXY.value.usual),
+    done: hole.done ?? false,
+  };
+}
+
+function ballastFrom(lead: WorkedHole['lead'], shop: Shop): Hole['lead'] {
+  const stock = shop.lead.find(({ name }) => name === lead?.of);
+  return lead === undefined || stock === undefined ? null : { stock, mass: lead.mass_g };
+}
+
+function densityOr<Otherwise extends GramPerMm3 | null>(gramPerCm3: number | undefined, otherwise: Otherwise) {
+  return gramPerCm3 === undefined ? otherwise : gramPerMm3FromGramPerCm3(gramPerCm3);
+}

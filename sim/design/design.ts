@@ -1,0 +1,205 @@
+import type { Celsius, Gram, GramPerKg, GramPerMm2, GramPerMm3, Mm, Radian } from '../units/brand.ts';
+
+/**
+ * A design with every expression worked out, every default filled in and every number in house units: millimetres,
+ * grams, radians, grams per cubic millimetre. Derived from the file, one way, and never written back.
+ * Body frame: origin at the nose tip on the datum line, x aft, y starboard, z up.
+ */
+export interface Design {
+  readonly name: string;
+  readonly notes: string;
+  readonly body: Body;
+  /** From nose to tail; one more than there are joints. */
+  readonly links: readonly Link[];
+  readonly joints: readonly Joint[];
+  readonly wood: Wood;
+  readonly hangers: readonly Hanger[];
+  readonly shop: Shop;
+  /** Never empty; the first is shown first. Coats of the design are already copied into setups without their own. */
+  readonly setups: readonly Setup[];
+}
+
+export interface Body {
+  readonly length: Mm;
+  readonly height: Mm;
+  readonly width: Mm;
+  /** Back above the datum at the deepest station. */
+  readonly back: Mm;
+  /** Stations between which the side outline is at its deepest: one and the same number twice for a plain peak. */
+  readonly deepest: readonly [Mm, Mm];
+  readonly widest: readonly [Mm, Mm];
+  readonly fullness: { readonly back: Fullness; readonly belly: Fullness; readonly plan: Fullness };
+  readonly tail: Tail;
+  readonly section: Section;
+}
+
+/** Share of its box that each quarter outline fills. */
+export interface Fullness {
+  readonly nose: number;
+  readonly tail: number;
+}
+
+/** The tail stem; a depth and width of 0 is a plain round tip. */
+export interface Tail {
+  readonly z: Mm;
+  readonly depth: Mm;
+  readonly width: Mm;
+  /** Length over which the end is rounded. */
+  readonly round: Mm;
+}
+
+/** Superellipse halves; exponents above and below the greatest breadth, whose height is a share of the section. */
+export interface Section {
+  readonly kind: 'oval';
+  readonly above: number;
+  readonly below: number;
+  readonly breadth: number;
+}
+
+export interface Link {
+  readonly name: string;
+  /** This piece's own wood, if weighed apart; null: the design's wood. */
+  readonly density: GramPerMm3 | null;
+}
+
+export interface Wood {
+  readonly species: string | null;
+  readonly density: GramPerMm3;
+}
+
+/** fore: the link nearer the nose; aft: the link nearer the tail. */
+export type Side = 'fore' | 'aft';
+
+export interface Joint {
+  /** Middle of the gap on the centre line. */
+  readonly x: Mm;
+  readonly gap: Mm;
+  /** Both faces fall back from an upright ridge on the centre line, each by its own angle; 0 is flat. */
+  readonly faces: { readonly kind: 'bevel'; readonly fore: Radian; readonly aft: Radian };
+  readonly hinge: PinHinge;
+  readonly slots: readonly Slot[];
+}
+
+/** An upright pin through screw eyes. */
+export interface PinHinge extends Wire {
+  readonly kind: 'pin';
+  /** in: the link that holds the shank. */
+  readonly eyes: readonly { readonly in: Side; readonly z: Mm }[];
+  readonly pin: Pin;
+}
+
+export interface Pin {
+  readonly x: Mm;
+  readonly diameter: Mm;
+  readonly z: readonly [Mm, Mm];
+  readonly heldBy: Side;
+  readonly density: GramPerMm3;
+}
+
+/** A screw eye: wire thickness, inside of the loop, length in the wood. */
+export interface Wire {
+  readonly wire: Mm;
+  readonly bore: Mm;
+  readonly shank: Mm;
+}
+
+/** A slot sawn into a joint face; open to it and flooded. depth: from the face on the centre line. */
+export interface Slot {
+  readonly in: Side;
+  readonly width: Mm;
+  readonly depth: Mm;
+  readonly z: readonly [Mm, Mm];
+}
+
+export type Coat = FilmCoat | SoakCoat;
+
+/** Grows the surface outward. covers: 'all' wets joint faces and slots too; 'skin' leaves them masked. */
+export interface FilmCoat {
+  readonly kind: 'film';
+  readonly name: string;
+  readonly thickness: Mm;
+  readonly density: GramPerMm3;
+  readonly covers: 'all' | 'skin';
+}
+
+/** Soaked in: weighs, adds no volume. A share of the link's wood, or grams per area of all its bare surfaces. */
+export type SoakCoat =
+  | { readonly kind: 'soak-share'; readonly name: string; readonly share: number }
+  | { readonly kind: 'soak-area'; readonly name: string; readonly perArea: GramPerMm2 };
+
+/** A screw eye that something hangs from. at: x on belly and back, z on nose and tail. */
+export interface Hanger extends Wire {
+  readonly name: string;
+  readonly on: 'belly' | 'back' | 'nose' | 'tail';
+  readonly at: Mm;
+  /** Middle of the loop off the bare skin. */
+  readonly stand: Mm;
+  /** Weighed by the maker; null: from its wire. */
+  readonly mass: Gram | null;
+}
+
+export interface Shop {
+  /** null: not said. For templates only, never the float. */
+  readonly kerf: Mm | null;
+  readonly drills: readonly { readonly name: string; readonly diameter: Mm }[];
+  readonly lead: readonly LeadStock[];
+}
+
+/** slug: round bar of its own diameter; filled: takes the hole's diameter. */
+export type LeadStock =
+  | { readonly name: string; readonly kind: 'slug'; readonly diameter: Mm; readonly density: GramPerMm3 }
+  | { readonly name: string; readonly kind: 'filled'; readonly density: GramPerMm3 };
+
+export interface Setup {
+  readonly name: string;
+  readonly notes: string;
+  readonly water: Water;
+  readonly target: Target;
+  /** By link name. */
+  readonly linkTargets: Readonly<Record<string, Target>>;
+  readonly hung: readonly Hung[];
+  readonly holes: readonly Hole[];
+  readonly coats: readonly Coat[];
+}
+
+export type Water =
+  | { readonly kind: 'natural'; readonly temperature: Celsius; readonly salinity: GramPerKg }
+  | { readonly kind: 'measured'; readonly density: GramPerMm3 };
+
+/** What the maker wants: one aim, and the trim that goes with it (nose-down positive, 0 unless asked). */
+export type Target = { readonly trim: Radian } & (
+  | { readonly kind: 'proud'; readonly proud: Mm }
+  | { readonly kind: 'waterline'; readonly z: Mm }
+  | { readonly kind: 'reserve'; readonly reserve: Gram }
+  | { readonly kind: 'reserve-share'; readonly share: number }
+  | { readonly kind: 'net'; readonly net: Gram }
+);
+
+/** Something that hangs from a hanger's eye. hang: middle of the loop to the lowest point. */
+export interface Hung {
+  readonly name: string;
+  /** A hanger's name. */
+  readonly from: string;
+  readonly mass: Gram;
+  readonly hang: Mm;
+  readonly density: GramPerMm3;
+}
+
+/** A ballast hole: drilled from the skin, lead at its floor, plug above it up to the skin. */
+export interface Hole {
+  readonly name: string;
+  readonly from: 'belly' | 'back' | 'port' | 'starboard';
+  readonly x: Mm;
+  /** y for belly and back, z for port and starboard. */
+  readonly across: Mm;
+  readonly diameter: Mm;
+  /** Bare skin on the axis to the full-diameter shoulder; the drill point goes deeper. */
+  readonly depth: Mm;
+  /** Full angle of the drill point; pi is a flat bottom. */
+  readonly point: Radian;
+  /** stock: the entry of shop.lead, copied here so that a hole knows its own metal. */
+  readonly lead: { readonly stock: LeadStock; readonly mass: Gram } | null;
+  readonly plugDensity: GramPerMm3;
+  /** Drilled and glued: nothing may change it. */
+  readonly done: boolean;
+}

@@ -1,0 +1,59 @@
+import type { Issue } from '../flow/outcome.ts';
+import { SimError } from '../flow/outcome.ts';
+import type { WorkedFile } from './work-out.ts';
+
+/*
+ * Parts of the file that this version reads, keeps and writes, but cannot float. Refused one by one: a bait floated
+ * without its fins would be a wrong answer that looks like a right one.
+ */
+
+const WHY = {
+  nose: 'blunt noses are not built yet; in this version the nose comes to a round tip',
+  run: 'straight runs are not built yet; this version takes one station',
+  board: 'board sections are not built yet; this version floats oval ones',
+  readings: 'caliper readings are not built yet; this version floats the outlines as drawn',
+  knuckle: 'knuckle faces are not built yet; this version floats flat and bevelled faces',
+  linkedEyes: 'linked eyes are not built yet; this version hinges on a pin',
+  fittings: 'fittings are not built yet; this version floats without them',
+  fins: 'fins are not built yet; this version floats without them',
+  sinkSpeed: 'targets by sinking speed are not built yet; this version takes net_wet_g, the weight under water',
+} as const;
+
+type Part = keyof typeof WHY;
+
+/** Every part of the design that this version cannot float. */
+export function notBuiltIssues(file: WorkedFile): readonly Issue[] {
+  const { body, joints, setups } = file;
+  return [
+    ...refuseIf(body.nose !== undefined, 'nose', 'body.nose'),
+    ...refuseIf(Array.isArray(body.deepest_x_mm), 'run', 'body.deepest_x_mm'),
+    ...refuseIf(Array.isArray(body.widest_x_mm), 'run', 'body.widest_x_mm'),
+    ...refuseIf(body.section.kind === 'board', 'board', 'body.section.kind'),
+    ...refuseIf((body.readings ?? []).length > 0, 'readings', 'body.readings'),
+    ...joints.flatMap(({ faces, hinge }, index) => [
+      ...refuseIf(faces.kind === 'knuckle', 'knuckle', `joints.${index}.faces.kind`),
+      ...refuseIf(hinge.kind === 'linked-eyes', 'linkedEyes', `joints.${index}.hinge.kind`),
+    ]),
+    ...refuseIf((file.fittings ?? []).length > 0, 'fittings', 'fittings'),
+    ...refuseIf((file.fins ?? []).length > 0, 'fins', 'fins'),
+    ...setups.flatMap(({ target, link_targets: targets = {} }, index) => [
+      ...refuseIf('sink_mm_s' in target, 'sinkSpeed', `setups.${index}.target.sink_mm_s`),
+      ...Object.entries(targets).flatMap(([link, one]) =>
+        refuseIf('sink_mm_s' in one, 'sinkSpeed', `setups.${index}.link_targets.${link}.sink_mm_s`),
+      ),
+    ]),
+  ];
+}
+
+/** The refusal of one such part, for code that meets it where it takes a built one. */
+export function notBuilt(part: Part, path = ''): SimError {
+  return new SimError([issueOf(part, path)]);
+}
+
+function refuseIf(isThere: boolean, part: Part, path: string): readonly Issue[] {
+  return isThere ? [issueOf(part, path)] : [];
+}
+
+function issueOf(part: Part, path: string): Issue {
+  return { code: 'design/not-built-yet', path, message: WHY[part] };
+}

@@ -1,0 +1,71 @@
+import type { Section } from '../design/design.ts';
+import { gamma } from '../numerics/gamma.ts';
+
+/**
+ * Share of its box that a quarter of a superellipse |u|ⁿ + |v|ⁿ <= 1 fills: C(n) = Γ(1 + 1/n)² / Γ(1 + 2/n)
+ * (Dirichlet's integral; π/4 for n = 2).
+ */
+export function sectionAreaFactor(exponent: number): number {
+  return gamma(1 + 1 / exponent) ** 2 / gamma(1 + 2 / exponent);
+}
+
+/**
+ * Half of a ring as points of the unit section, from the keel over the starboard flank to the back. `across` and
+ * `upright` are blown up by one factor so that the polygon has the area of the smooth section: every ring is an affine
+ * image of this one, so one factor serves them all. `gradAcross`, `gradUpright`: the outward gradient
+ * (|u|ⁿ⁻¹, ±|v|ⁿ⁻¹) at the point on the smooth curve, before it is stretched to a section.
+ */
+export interface UnitRing {
+  /** Steps from keel to back; there is one more point than steps. */
+  readonly steps: number;
+  readonly across: Float64Array;
+  readonly upright: Float64Array;
+  readonly gradAcross: Float64Array;
+  readonly gradUpright: Float64Array;
+  /** Points of the smooth curve, for the slopes of the skin. */
+  readonly smoothAcross: Float64Array;
+  readonly smoothUpright: Float64Array;
+}
+
+/** Builds the ring with an even number of steps from keel to back. */
+export function buildUnitRing(section: Section, steps: number): UnitRing {
+  const points = steps + 1;
+  const smoothAcross = new Float64Array(points);
+  const smoothUpright = new Float64Array(points);
+  const gradAcross = new Float64Array(points);
+  const gradUpright = new Float64Array(points);
+  for (let i = 0; i < points; i++) {
+    const below = i < steps / 2;
+    const n = below ? section.below : section.above;
+    // quarter turn, 0 at the greatest breadth
+    const turn = (Math.PI / 2) * Math.abs((2 * i) / steps - 1);
+    const pole = i === 0 || i === steps;
+    const u = pole ? 0 : Math.cos(turn) ** (2 / n);
+    const v = pole ? 1 : Math.sin(turn) ** (2 / n);
+    smoothAcross[i] = u;
+    smoothUpright[i] = below ? -v : v;
+    gradAcross[i] = u ** (n - 1);
+    gradUpright[i] = below ? -(v ** (n - 1)) : v ** (n - 1);
+  }
+  const growth = equalAreaFactor(section, steps, smoothAcross, smoothUpright);
+  return {
+    steps,
+    smoothAcross,
+    smoothUpright,
+    gradAcross,
+    gradUpright,
+    across: smoothAcross.map((u) => u * growth),
+    upright: smoothUpright.map((v) => v * growth),
+  };
+}
+
+function equalAreaFactor(section: Section, steps: number, u: Float64Array, v: Float64Array): number {
+  // height above and below the greatest breadth, as shares of the whole
+  const rise = (height: number) => height * (height >= 0 ? 1 - section.breadth : section.breadth);
+  let polygon = 0;
+  for (let i = 0; i < steps; i++) {
+    polygon += ((u[i] + u[i + 1]) / 2) * (rise(v[i + 1]) - rise(v[i]));
+  }
+  const smooth = (1 - section.breadth) * sectionAreaFactor(section.above) + section.breadth * sectionAreaFactor(section.below);
+  return Math.sqrt(smooth / polygon);
+}

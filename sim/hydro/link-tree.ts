@@ -1,0 +1,48 @@
+import type { Mesh, Topology } from '../mesh/mesh.ts';
+import { countsOf, layOutVertices, type LinkCounts } from '../mesh/topology.ts';
+import { buildTreeShape, fitTree, type Tree, type TreeShape } from './tree.ts';
+
+const shapes = new WeakMap<Topology, TreeShape>();
+
+/**
+ * The tree of a link's mesh. Its order is made once for each topology, from a plain spindle with the same vertices
+ * rather than from the first link that happens by: so an answer never depends on what was asked before it.
+ */
+export function linkTree(mesh: Mesh): Tree {
+  let shape = shapes.get(mesh.topology);
+  if (!shape) {
+    const counts = countsOf(mesh.topology);
+    shape = buildTreeShape(mesh.topology, counts ? spindle(counts) : mesh.positions);
+    shapes.set(mesh.topology, shape);
+  }
+  return fitTree(shape, mesh.positions);
+}
+
+/** Proportions of a usual link: what decides along which side the tree halves. */
+const SPINDLE = { length: 60, halfWidth: 9, halfHeight: 20 } as const;
+
+function spindle(counts: LinkCounts): Float64Array {
+  const layout = layOutVertices(counts);
+  const positions = new Float64Array(3 * layout.vertexCount);
+  const put = (vertex: number, x: number, y: number, z: number) => positions.set([x, y, z], 3 * vertex);
+  for (let station = layout.firstRing; station <= layout.lastRing; station++) {
+    for (let k = 0; k < layout.ringSize; k++) {
+      const angle = (2 * Math.PI * k) / layout.ringSize;
+      const x = (SPINDLE.length * station) / counts.bands;
+      const vertex = (station - layout.firstRing) * layout.ringSize + k;
+      put(vertex, x, SPINDLE.halfWidth * Math.sin(angle), -SPINDLE.halfHeight * Math.cos(angle));
+    }
+  }
+  const ridge = (first: number, x: number) => {
+    for (let level = 1; level < counts.steps; level++) {
+      put(first + level - 1, x, 0, -SPINDLE.halfHeight * Math.cos((Math.PI * level) / counts.steps));
+    }
+  };
+  if (layout.forePole >= 0) put(layout.forePole, 0, 0, 0);
+  else ridge(layout.foreRidge, 0);
+  if (layout.aftPole >= 0) put(layout.aftPole, SPINDLE.length, 0, 0);
+  else ridge(layout.aftRidge, SPINDLE.length);
+  // slots far off, so that the first cuts set them apart from the skin they lie inside
+  for (let vertex = layout.slots; vertex < layout.vertexCount; vertex++) put(vertex, 1000 + vertex, 0, 0);
+  return positions;
+}

@@ -1,0 +1,40 @@
+/** The only door: what the app and the command line may use. */
+export type { TargetCheck } from './ballast/target.ts';
+export type { Design } from './design/design.ts';
+export { setValue, valueAt } from './design/edit.ts';
+export type { DesignFile, Num } from './design/file.ts';
+export { readDesignText } from './design/read.ts';
+export { type Issue, issueLine, type Outcome, SimError } from './flow/outcome.ts';
+export { worldAxes } from './frames.ts';
+export type { Float } from './hydro/float.ts';
+export type { LinkSpec } from './links/cut.ts';
+export type { Ledger } from './mass/ledger.ts';
+export type { Hardware, PlacedEye, PlacedHole, PlacedHung, PlacedPin } from './mass/placed.ts';
+export type { Mesh, PatchKind, Topology } from './mesh/mesh.ts';
+export type { Wetted, WettedSlot } from './mesh/wetted.ts';
+export type { Vec3 } from './numerics/vec3.ts';
+export { checkJson } from './out/check-json.ts';
+export { checkReport } from './out/check-report.ts';
+export type { CheckedBait } from './out/checked-bait.ts';
+export { linkSolids } from './out/solids.ts';
+export { baitVerdict, linkVerdict } from './out/verdict.ts';
+export { createPipeline } from './pipeline.ts';
+export type { BaitAnswers, LinkAnswers, Step } from './steps.ts';
+export type { WaterAnswer } from './tables/waters.ts';
+export type { Mm } from './units/brand.ts';
+export {
+  degreeFromRadian,
+  gramFromOunce,
+  inchFromMm,
+  mmFromInch,
+  ounceFromGram,
+} from './units/convert.ts';
+export {
+  formatAngle,
+  formatDensity,
+  formatLength,
+  formatMass,
+  formatNumber,
+  formatPercent,
+  type NumberStyle,
+} from './units/format.ts';

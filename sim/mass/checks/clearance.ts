@@ -1,0 +1,99 @@
+import type { Issue } from '../../flow/outcome.ts';
+import { type LinkSpec, slotFloor } from '../../links/cut.ts';
+import { type Box, type Segment, segmentBoxDistance, segmentCylinderDistance } from '../../numerics/distance.ts';
+import { add, scale } from '../../numerics/vec3.ts';
+import type { Mm } from '../../units/brand.ts';
+import type { Hardware } from '../placed.ts';
+import { faceOf } from './joints.ts';
+import { mm } from './wood.ts';
+
+/** A round thing in the wood: a shank, a pin bore, a ballast hole. */
+interface Rod {
+  readonly name: string;
+  readonly path: string;
+  readonly segment: Segment;
+  readonly radius: Mm;
+}
+
+/** Everything round that takes up wood in one link. */
+function rodsOf(hardware: Hardware, link: number, pathOf: PathOf): readonly Rod[] {
+  const shanks = hardware.eyes.flatMap((eye, i): Rod[] =>
+    eye.link !== link || eye.shank === 0
+      ? []
+      : [
+          {
+            name: `the shank of "${eye.name}"`,
+            path: pathOf.eye(i),
+            segment: { from: eye.entry, to: add(eye.entry, scale(eye.inward, eye.shank)) },
+            radius: eye.wire / 2,
+          },
+        ],
+  );
+  const bores = hardware.pins.flatMap((pin): Rod[] =>
+    pin.link !== link
+      ? []
+      : pin.bored.map(([from, to]) => ({
+          name: `the bore of "${pin.name}"`,
+          path: `joints.${pin.joint}.hinge.pin`,
+          segment: { from: [pin.x, 0, from], to: [pin.x, 0, to] },
+          radius: pin.diameter / 2,
+        })),
+  );
+  const holes = hardware.holes.flatMap((hole, i): Rod[] =>
+    hole.link !== link
+      ? []
+      : [
+          {
+            name: `hole "${hole.name}"`,
+            path: pathOf.hole(i),
+            segment: { from: hole.mouth, to: add(hole.mouth, scale(hole.inward, hole.depth + hole.pointDepth)) },
+            radius: hole.diameter / 2,
+          },
+        ],
+  );
+  return [...shanks, ...bores, ...holes];
+}
+
+/** Where eyes and holes, by their number in the hardware list, stand in the design file. */
+export interface PathOf {
+  readonly eye: (i: number) => string;
+  readonly hole: (i: number) => string;
+}
+
+/** Nothing round in a link meets anything else round, nor a slot. Touching counts as meeting. */
+export function clearanceIssues(spec: LinkSpec, hardware: Hardware, pathOf: PathOf): readonly Issue[] {
+  const rods = rodsOf(hardware, spec.index, pathOf);
+  const crossing = rods.flatMap((rod, i) =>
+    rods.slice(i + 1).flatMap((other): Issue[] => {
+      // two runs of one bore meet nothing but each other
+      if (rod.path === other.path && rod.name === other.name) return [];
+      // the thicker keeps its flat ends; the thinner is taken as round-ended, which errs by less than its radius
+      const [thick, thin] = rod.radius > other.radius ? [rod, other] : [other, rod];
+      const clear = segmentCylinderDistance(thin.segment, { ...thick.segment, radius: thick.radius }) - thin.radius;
+      return clear > 0 ? [] : [meeting(rod, other.name, other.path, clear)];
+    }),
+  );
+  const slotted = spec.slots.flatMap((slot) => {
+    const face = faceOf(spec, slot);
+    const ends = [slotFloor(slot, face), face.at];
+    const box: Box = {
+      low: [Math.min(...ends), -slot.width / 2, slot.z[0]],
+      high: [Math.max(...ends), slot.width / 2, slot.z[1]],
+    };
+    return rods.flatMap((rod): Issue[] => {
+      if (rod.name.startsWith('the bore')) return [];
+      const clear = segmentBoxDistance(rod.segment, box) - rod.radius;
+      return clear > 0 ? [] : [meeting(rod, 'a hinge slot', slot.path, clear)];
+    });
+  });
+  return [...crossing, ...slotted];
+}
+
+function meeting(rod: Rod, what: string, where: string, clear: Mm): Issue {
+  return {
+    code: 'hardware/parts-meet',
+    path: rod.path,
+    message: `${rod.name} runs ${mm(-clear)} into ${what} (${where})`,
+    hint: 'move one of them, or shorten it',
+  };
+}

@@ -1,0 +1,165 @@
+import { type Hull, stationAt } from '../hull/hull.ts';
+import type { UnitRing } from '../hull/section.ts';
+import { type Face, faceAt, type LinkSlot, type LinkSpec, slotFloor } from '../links/cut.ts';
+import { bracketedRoot } from '../numerics/root.ts';
+import type { Mm } from '../units/brand.ts';
+import { layOutVertices, type LinkCounts, SLOT_CORNERS, type VertexLayout } from './topology.ts';
+
+/** How far coats have grown the outside and the joint faces (slots grow inwards by as much as faces). */
+export interface Growth {
+  readonly skin: Mm;
+  readonly face: Mm;
+}
+
+/**
+ * Vertex positions of one link, grown by its coats, in the order of `layOutVertices`. Each lengthwise line of the skin
+ * runs from face to face (or tip): where it meets a bevel is solved for, and its stations are spread between by the
+ * angle t of x = length (1 - cos t)/2, which crowds them towards the tips as the round ends need.
+ */
+export function loftLink(hull: Hull, ring: UnitRing, spec: LinkSpec, counts: LinkCounts, growth: Growth): Float64Array {
+  const layout = layOutVertices(counts);
+  const positions = new Float64Array(layout.vertexCount * 3);
+  const foreFace = spec.foreFace && grownFace(spec.foreFace, growth.face);
+  const aftFace = spec.aftFace && grownFace(spec.aftFace, growth.face);
+  const skin = skinPoint(hull, ring, growth.skin);
+
+  for (let k = 0; k <= counts.steps; k++) {
+    const from = foreFace ? meetFace(skin, k, foreFace, hull.length) : 0;
+    const to = aftFace ? meetFace(skin, k, aftFace, hull.length) : hull.length;
+    const [turnFrom, turnTo] = [turnOf(from, hull.length), turnOf(to, hull.length)];
+    for (let station = layout.firstRing; station <= layout.lastRing; station++) {
+      const turn = turnFrom + ((turnTo - turnFrom) * station) / counts.bands;
+      // the ends exactly, not through the arc cosine and back
+      const x = station === 0 ? from : station === counts.bands ? to : (hull.length * (1 - Math.cos(turn))) / 2;
+      skin.at(k, x);
+      const row = (station - layout.firstRing) * layout.ringSize;
+      put(positions, row + k, skin.point[0], skin.point[1], skin.point[2]);
+      if (k > 0 && k < counts.steps) {
+        put(positions, row + layout.ringSize - k, skin.point[0], -skin.point[1], skin.point[2]);
+      }
+    }
+  }
+  if (layout.forePole >= 0) put(positions, layout.forePole, -growth.skin, 0, hull.back.nose.level);
+  if (layout.aftPole >= 0) put(positions, layout.aftPole, hull.length + growth.skin, 0, hull.back.tail.level);
+  if (foreFace) putRidge(positions, layout, counts, layout.firstRing, layout.foreRidge, foreFace.at);
+  if (aftFace) putRidge(positions, layout, counts, layout.lastRing, layout.aftRidge, aftFace.at);
+  spec.slots.forEach((slot, i) => {
+    const face = slot.opens === 'fore' ? foreFace : aftFace;
+    const bare = slot.opens === 'fore' ? spec.foreFace : spec.aftFace;
+    if (face && bare) putSlot(positions, layout.slots + i * SLOT_CORNERS, slot, face, bare, growth.face);
+  });
+  return positions;
+}
+
+/** A face moved out along its own normal, which on a bevel is a longer way along x. */
+export function grownFace(face: Face, growth: Mm): Face {
+  const outward = growth * Math.hypot(1, face.lean);
+  return { ...face, at: face.looks === 'fore' ? face.at - outward : face.at + outward };
+}
+
+function turnOf(x: Mm, length: Mm): number {
+  return Math.acos(Math.min(1, Math.max(-1, 1 - (2 * x) / length)));
+}
+
+interface SkinPoint {
+  /** Moves `point` to line k of the ring at station x of the bare hull, grown along the skin's normal. */
+  readonly at: (k: number, x: Mm) => void;
+  readonly point: Float64Array;
+}
+
+function skinPoint(hull: Hull, ring: UnitRing, growth: Mm): SkinPoint {
+  const station = new Float64Array(6);
+  const point = new Float64Array(3);
+  const breadth = hull.section.breadth;
+  const at = (k: number, x: Mm) => {
+    stationAt(hull, x, station);
+    const [back, backSlope, belly, bellySlope, half, halfSlope] = station;
+    const upper = ring.smoothUpright[k] >= 0;
+    const share = upper ? 1 - breadth : breadth;
+    const rise = share * (back - belly);
+    const riseSlope = share * (backSlope - bellySlope);
+    const broadest = belly + breadth * (back - belly);
+    point[0] = x;
+    point[1] = half * ring.across[k];
+    point[2] = broadest + rise * ring.upright[k];
+    if (growth > 0) {
+      // gradient of |y/w|ⁿ + |(z - z_b)/h|ⁿ, times w h so that it stays finite at the tips
+      const broadestSlope = bellySlope + breadth * (backSlope - bellySlope);
+      const gy = ring.gradAcross[k] * rise;
+      const gz = ring.gradUpright[k] * half;
+      const gx = -(
+        ring.gradAcross[k] * ring.smoothAcross[k] * halfSlope * rise +
+        ring.gradUpright[k] * (broadestSlope + ring.smoothUpright[k] * riseSlope) * half
+      );
+      const long = Math.hypot(gx, gy, gz);
+      if (long > 0) {
+        point[0] += (growth * gx) / long;
+        point[1] += (growth * gy) / long;
+        point[2] += (growth * gz) / long;
+      }
+    }
+  };
+  return { at, point };
+}
+
+/** Far below what a plane or a scale could tell, far above rounding. */
+const MEET_TOLERANCE_MM = 1e-11;
+
+/** Station of the bare hull whose grown point on line k lies on the face. */
+function meetFace(skin: SkinPoint, k: number, face: Face, length: Mm): Mm {
+  const beyond = (x: Mm) => {
+    skin.at(k, x);
+    return skin.point[0] - faceAt(face, skin.point[1]);
+  };
+  // the flank can lie far behind the ridge: step out from it until the line has crossed the face
+  const direction = face.looks === 'fore' ? 1 : -1;
+  let near = Math.min(length, Math.max(0, face.at - direction));
+  let far = near;
+  for (let step = 2; beyond(near) * direction > 0 && near > 0 && near < length; step *= 2) {
+    near = Math.min(length, Math.max(0, near - direction * step));
+  }
+  for (let step = 2; beyond(far) * direction < 0 && far > 0 && far < length; step *= 2) {
+    far = Math.min(length, Math.max(0, far + direction * step));
+  }
+  return bracketedRoot(beyond, near, far, MEET_TOLERANCE_MM).x;
+}
+
+function put(positions: Float64Array, vertex: number, x: Mm, y: Mm, z: Mm): void {
+  positions[3 * vertex] = x;
+  positions[3 * vertex + 1] = y;
+  positions[3 * vertex + 2] = z;
+}
+
+/** Ridge points stand level with the ring's own points, so that the strips between them are level too. */
+function putRidge(
+  positions: Float64Array,
+  layout: VertexLayout,
+  counts: LinkCounts,
+  station: number,
+  ridge: number,
+  at: Mm,
+): void {
+  const row = (station - layout.firstRing) * layout.ringSize;
+  for (let level = 1; level < counts.steps; level++) {
+    put(positions, ridge + level - 1, at, 0, positions[3 * (row + level) + 2]);
+  }
+}
+
+function putSlot(positions: Float64Array, first: number, slot: LinkSlot, face: Face, bare: Face, growth: Mm): void {
+  const aft = slot.opens === 'aft';
+  const half = slot.width / 2 - growth;
+  const floor = slotFloor(slot, bare) + (aft ? growth : -growth);
+  // one turn, counter-clockwise seen from above, whichever way the slot opens
+  const side = aft ? 1 : -1;
+  const corners: readonly (readonly [Mm, Mm])[] = [
+    [floor, -side * half],
+    [faceAt(face, half), -side * half],
+    [face.at, 0],
+    [faceAt(face, half), side * half],
+    [floor, side * half],
+  ];
+  corners.forEach(([x, y], i) => {
+    put(positions, first + i, x, y, slot.z[0] + growth);
+    put(positions, first + corners.length + i, x, y, slot.z[1] - growth);
+  });
+}

@@ -1,0 +1,76 @@
+import { cross, length, subtract, type Vec3 } from '../numerics/vec3.ts';
+import type { Mm2, Mm3 } from '../units/brand.ts';
+import type { Mesh } from './mesh.ts';
+import { SLOT_MOUTH } from './topology.ts';
+
+export interface VolumeMeasure {
+  readonly volume: Mm3;
+  readonly centre: Vec3;
+}
+
+/**
+ * Volume and centre of what a closed mesh encloses (what its slots take away counts as taken away):
+ *
+ *   V = Σ a·(b × c)/6,   M = Σ (a + b + c)/4 · a·(b × c)/6      (divergence theorem; exact for the mesh)
+ *
+ * Measured from the first vertex, so that a link far from the nose keeps its digits. A volume of 0 has its centre there.
+ */
+export function measureVolume(mesh: Mesh): VolumeMeasure {
+  const { positions } = mesh;
+  const { index } = mesh.topology;
+  const [ox, oy, oz] = positions;
+  let sum = 0;
+  let mx = 0;
+  let my = 0;
+  let mz = 0;
+  for (let i = 0; i < index.length; i += 3) {
+    const a = 3 * index[i];
+    const b = 3 * index[i + 1];
+    const c = 3 * index[i + 2];
+    const ax = positions[a] - ox;
+    const ay = positions[a + 1] - oy;
+    const az = positions[a + 2] - oz;
+    const bx = positions[b] - ox;
+    const by = positions[b + 1] - oy;
+    const bz = positions[b + 2] - oz;
+    const cx = positions[c] - ox;
+    const cy = positions[c + 1] - oy;
+    const cz = positions[c + 2] - oz;
+    const six = ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
+    sum += six;
+    mx += six * (ax + bx + cx);
+    my += six * (ay + by + cy);
+    mz += six * (az + bz + cz);
+  }
+  if (sum === 0) return { volume: 0, centre: [ox, oy, oz] };
+  return { volume: sum / 6, centre: [ox + mx / (4 * sum), oy + my / (4 * sum), oz + mz / (4 * sum)] };
+}
+
+/**
+ * Area of all surfaces and its centre. A slot's mouth lies on the joint face and neither has wood there: what the face
+ * counts too much, the mouth takes off again.
+ */
+export function measureArea(mesh: Mesh): { readonly area: Mm2; readonly centre: Vec3 } {
+  let area = 0;
+  let mx = 0;
+  let my = 0;
+  let mz = 0;
+  const { positions } = mesh;
+  const { index, patches } = mesh.topology;
+  const corner = (i: number): Vec3 => [positions[3 * i], positions[3 * i + 1], positions[3 * i + 2]];
+  for (const patch of patches) {
+    for (let triangle = 0; triangle < patch.count; triangle++) {
+      const i = 3 * (patch.from + triangle);
+      const a = corner(index[i]);
+      const b = corner(index[i + 1]);
+      const c = corner(index[i + 2]);
+      const mouth = patch.kind === 'slot' && triangle >= SLOT_MOUTH[0] && triangle < SLOT_MOUTH[1];
+      const piece = (length(cross(subtract(b, a), subtract(c, a))) / 2) * (mouth ? -1 : 1);
+      area += piece;
+      mx += (piece * (a[0] + b[0] + c[0])) / 3;
+      my += (piece * (a[1] + b[1] + c[1])) / 3;
+      mz += (piece * (a[2] + b[2] + c[2])) / 3;
+    }
+  }
+  return { area, centre: area > 0 ? [mx / area, my / area, mz / area] : [0, 0, 0] };
+}

@@ -1,0 +1,50 @@
+import { add, dot, length, scale, subtract, type Vec3 } from './vec3.ts';
+
+export interface Segment {
+  readonly from: Vec3;
+  readonly to: Vec3;
+}
+
+export interface Box {
+  readonly low: Vec3;
+  readonly high: Vec3;
+}
+
+/** A round bar with flat ends. */
+export interface Cylinder extends Segment {
+  readonly radius: number;
+}
+
+/** Shortest distance between a segment and a solid cylinder; 0 where they meet. */
+export function segmentCylinderDistance(segment: Segment, cylinder: Cylinder): number {
+  const axis = subtract(cylinder.to, cylinder.from);
+  const long = length(axis);
+  const along = long > 0 ? scale(axis, 1 / long) : axis;
+  return leastAlong(segment, (point) => {
+    const away = subtract(point, cylinder.from);
+    const depth = dot(away, along);
+    const beside = length(subtract(away, scale(along, depth)));
+    return Math.hypot(Math.max(-depth, 0, depth - long), Math.max(0, beside - cylinder.radius));
+  });
+}
+
+/** Shortest distance between a segment and an axis-parallel box; 0 where they meet. */
+export function segmentBoxDistance(segment: Segment, box: Box): number {
+  return leastAlong(segment, (point) =>
+    Math.hypot(...point.map((value, axis) => Math.max(box.low[axis] - value, 0, value - box.high[axis]))),
+  );
+}
+
+/** Least of a distance to a convex body along a segment: it is convex there, so thirds close in on it. */
+function leastAlong(segment: Segment, distance: (point: Vec3) => number): number {
+  const along = subtract(segment.to, segment.from);
+  const at = (share: number) => distance(add(segment.from, scale(along, share)));
+  let low = 0;
+  let high = 1;
+  for (let i = 0; i < 60; i++) {
+    const third = (high - low) / 3;
+    if (at(low + third) <= at(high - third)) high -= third;
+    else low += third;
+  }
+  return Math.min(at(0), at(low), at(high), at(1));
+}

@@ -1,0 +1,216 @@
+import type { TargetCheck } from '../ballast/target.ts';
+import type { Float } from '../hydro/float.ts';
+import type { PlacedHung } from '../mass/placed.ts';
+import type { Vec3 } from '../numerics/vec3.ts';
+import type { Gram } from '../units/brand.ts';
+import {
+  formatAngle,
+  formatDensity,
+  formatLength,
+  formatMass,
+  formatNumber,
+  formatPercent,
+  formatVolume,
+} from '../units/format.ts';
+import type { CheckedBait, CheckedLink } from './checked-bait.ts';
+import { type Column, textTable } from './table.ts';
+import { baitVerdict, linkVerdict } from './verdict.ts';
+
+/**
+ * The answers about a bait as text for a terminal or a notebook: the whole bait, each link with the ledger of its
+ * weight, what hangs, warnings, targets, and how far to trust it. Millimetres, grams, degrees.
+ */
+export function checkReport(bait: CheckedBait): string {
+  const blocks = [
+    titleBlock(bait),
+    ['Whole bait, held straight', ...indented(baitLines(bait))],
+    ...bait.links.map((link) => linkBlock(bait, link)),
+    ['Hung', ...indented(hungLines(bait))],
+    ['Warnings', ...indented(warningLines(bait))],
+    ['Target', ...indented(bait.target.checks.map(targetLine))],
+    trustLines(bait),
+  ];
+  return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
+}
+
+function titleBlock({ design, setup, water }: CheckedBait): readonly string[] {
+  const { body, wood } = design;
+  const size = [body.length, body.height, body.width].map((side) => formatNumber(side)).join(' × ');
+  const species = wood.species === null ? '' : `${wood.species}, `;
+  const state =
+    water.temperature === null || water.salinity === null
+      ? ''
+      : `${formatNumber(water.temperature)} °C, ${formatNumber(water.salinity)} g/kg salt, `;
+  const density = formatDensity(water.density, { digits: 5 });
+  return [
+    `${design.name}: ${setup.name}`,
+    `Body   ${size} mm, ${counted(design.links.length, 'link')}`,
+    `Wood   ${species}${formatDensity(wood.density)}`,
+    `Water  ${state}${density} (${water.source})`,
+    'Places in mm from the nose tip: x aft, y to starboard, z up.',
+  ];
+}
+
+function baitLines({ assembled, hardware }: CheckedBait): readonly string[] {
+  const hung = sum(hardware.hung.map((item) => item.mass));
+  return [baitVerdict(assembled), ...floatLines(assembled, hung)];
+}
+
+function linkBlock(bait: CheckedBait, link: CheckedLink): readonly string[] {
+  const { spec, float } = link;
+  const hung = bait.hardware.hung.filter((item) => item.link === spec.index);
+  const [from, to] = spec.span.map((x) => formatNumber(x));
+  return [
+    `Link ${spec.index + 1} of ${bait.links.length}, alone: ${spec.name} (${from} to ${to} mm)`,
+    ...indented([
+      linkVerdict(spec.name, float),
+      ...floatLines(float, sum(hung.map((item) => item.mass))),
+      '',
+      ...ledgerTable(link, hung),
+    ]),
+  ];
+}
+
+function floatLines(float: Float, hung: Gram): readonly string[] {
+  const rows = [
+    ['mass', `${mass(float.mass)}${hung > 0 ? `, ${mass(hung)} of it hung` : ''}`],
+    ['reserve', `${mass(-float.netWet)}, ${formatPercent(float.reserveShare)} of the mass`],
+    ['attitude', `trim ${formatAngle(float.trim)} (nose-down +), heel ${formatAngle(float.heel)} (starboard down +)`],
+    ...(float.draft === null || float.proud === null
+      ? [['water', 'over its back']]
+      : [['water', `draft ${formatLength(float.draft)}, proud ${formatLength(float.proud)}`]]),
+    ['displaced', `${formatVolume(float.displaced, { digits: 2 })} by the body, ${hungVolume(float)}`],
+    ['weight at', point(float.gravityCentre)],
+    ['buoyancy at', point(float.buoyancyCentre)],
+    ['steadiness', steadiness(float)],
+  ];
+  return textTable([words(''), words('')], rows).slice(1);
+}
+
+function hungVolume(float: Float): string {
+  return float.hungDisplaced > 0
+    ? `${formatVolume(float.hungDisplaced, { digits: 2 })} by what hangs`
+    : 'none by what hangs';
+}
+
+/** Under water there is no waterplane: what rights a body is the height of its buoyancy over its weight. */
+function steadiness(float: Float): string {
+  const least = formatLength(float.gmMin, 'mm', { digits: 2 });
+  if (float.offset === null) return `buoyancy ${least} over weight`;
+  const [across, along] = [float.gm, float.gmLong].map((gm) => formatNumber(gm, { digits: 2 }));
+  return `GM: across ${across}, along ${along}, least ${least}`;
+}
+
+const LEDGER_COLUMNS: readonly Column[] = [
+  words('ledger'),
+  words('kind'),
+  numbers('g'),
+  numbers('x'),
+  numbers('y'),
+  numbers('z'),
+  words('from'),
+];
+
+function ledgerTable({ ledger }: CheckedLink, hung: readonly PlacedHung[]): readonly string[] {
+  const lines = ledger.lines.map((line) => [line.name, line.kind, ...massAndPlace(line.mass, line.at), line.source]);
+  const fixed = ['all that is fixed', '', ...massAndPlace(ledger.mass, ledger.centre), ''];
+  const hanging = hung.map((item) => [item.name, 'hung', ...massAndPlace(item.mass, item.eye), 'pulls at its eye']);
+  return textTable(LEDGER_COLUMNS, [...lines, fixed, ...hanging]);
+}
+
+const HUNG_COLUMNS: readonly Column[] = [
+  words('what'),
+  words('link'),
+  numbers('g'),
+  numbers('eye x'),
+  numbers('y'),
+  numbers('z'),
+  numbers('hangs mm'),
+  numbers('mm³'),
+];
+
+function hungLines({ hardware, links }: CheckedBait): readonly string[] {
+  if (hardware.hung.length === 0) return ['nothing'];
+  const rows = hardware.hung.map((item) => [
+    item.name,
+    links[item.link]?.spec.name ?? '',
+    ...massAndPlace(item.mass, item.eye),
+    formatNumber(item.hang),
+    formatNumber(item.volume, { digits: 0 }),
+  ]);
+  return textTable(HUNG_COLUMNS, rows);
+}
+
+function warningLines({ warnings }: CheckedBait): readonly string[] {
+  return warnings.length === 0 ? ['none'] : warnings.map(({ text }) => text);
+}
+
+const TARGET_WORDS: Readonly<Record<TargetCheck['what'], string>> = {
+  proud: 'proud',
+  waterline: 'waterline above the datum',
+  net: 'net weight under water',
+  trim: 'trim',
+  heel: 'heel',
+};
+
+function targetLine(check: TargetCheck): string {
+  const value = (amount: number) => targetValue(check.what, amount);
+  const got = check.got === null ? 'it is wholly under water' : `${value(check.got)} got`;
+  const outcome = check.met ? 'met' : 'missed';
+  return `${outcome}: ${TARGET_WORDS[check.what]} ${value(check.wanted)} wanted, ${got} (within ${value(check.tolerance)})`;
+}
+
+function targetValue(what: TargetCheck['what'], amount: number): string {
+  if (what === 'net') return formatMass(amount, 'g', { digits: 2, signed: true });
+  return what === 'proud' || what === 'waterline' ? formatLength(amount) : formatAngle(amount);
+}
+
+/** Under this the skin of the water, up to 0.074 g for 10 mm of wet edge, is as heavy as what is asked. */
+const FILM: Gram = 1;
+
+function trustLines({ assembled }: CheckedBait): readonly string[] {
+  const film = [
+    'This bait is within a gram of hanging: the film of the water alone can hold it up. Push it under, wet its back,',
+    'let go, and believe that.',
+  ];
+  return [
+    'How far to trust it',
+    ...indented([
+      'The sums hold for the bait as drawn, and no bait is cut as drawn. By common practice a weighed blank and calipers',
+      'leave a gram or two open on an 80 g bait: weigh and float the sealed links before the last hole is filled.',
+      ...(Math.abs(assembled.netWet) < FILM ? film : []),
+    ]),
+  ];
+}
+
+function massAndPlace(weight: Gram, at: Vec3): readonly string[] {
+  return [formatNumber(weight, { digits: 2 }), ...at.map((coordinate) => formatNumber(coordinate))];
+}
+
+function mass(weight: Gram): string {
+  return formatMass(weight, 'g', { digits: 2 });
+}
+
+function point(at: Vec3): string {
+  return `x ${formatNumber(at[0])}, y ${formatNumber(at[1])}, z ${formatNumber(at[2])}`;
+}
+
+function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? '' : 's'}`;
+}
+
+function words(head: string): Column {
+  return { head, right: false };
+}
+
+function numbers(head: string): Column {
+  return { head, right: true };
+}
+
+function sum(parts: readonly number[]): number {
+  return parts.reduce((total, part) => total + part, 0);
+}
+
+function indented(lines: readonly string[]): readonly string[] {
+  return lines.map((line) => (line === '' ? '' : `  ${line}`));
+}

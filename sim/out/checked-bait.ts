@@ -1,0 +1,29 @@
+import type { TargetAnswer } from '../ballast/target.ts';
+import type { Design, Setup } from '../design/design.ts';
+import type { Float } from '../hydro/float.ts';
+import type { LinkSpec } from '../links/cut.ts';
+import type { Ledger } from '../mass/ledger.ts';
+import type { Hardware } from '../mass/placed.ts';
+import type { Wetted } from '../mesh/wetted.ts';
+import type { WaterAnswer } from '../tables/waters.ts';
+import type { Warning } from '../warnings.ts';
+
+/** A bait with all its answers, in house units: what a report is made from. */
+export interface CheckedBait {
+  readonly design: Design;
+  readonly setup: Setup;
+  readonly water: WaterAnswer;
+  readonly hardware: Hardware;
+  /** From nose to tail. */
+  readonly links: readonly CheckedLink[];
+  readonly assembled: Float;
+  readonly target: TargetAnswer;
+  readonly warnings: readonly Warning[];
+}
+
+export interface CheckedLink {
+  readonly spec: LinkSpec;
+  readonly wetted: Wetted;
+  readonly ledger: Ledger;
+  readonly float: Float;
+}

@@ -1,0 +1,104 @@
+import type { Float } from '../hydro/float.ts';
+import type { Gram, Mm, Radian } from '../units/brand.ts';
+import { radianFromDegree } from '../units/convert.ts';
+import { formatAngle, formatLength, formatMass } from '../units/format.ts';
+
+/** Under this trim the ends of a 100 mm bait are less than 1 mm apart in height: what hand shaping leaves. */
+const LEVEL: Radian = radianFromDegree(0.5);
+/** What the float test asks before pins are glued in. */
+const UPRIGHT: Radian = radianFromDegree(2);
+/** From here on a bait no longer leans, it lies. */
+const LYING: Radian = radianFromDegree(30);
+const BELLY_UP: Radian = radianFromDegree(135);
+/** Beyond this trim the body stands on end, and heel is an angle about a line that is nearly plumb. */
+const ON_END: Radian = radianFromDegree(80);
+/** Less back than this above the water is lost in a ripple, and in what hand shaping leaves. */
+const AWASH: Mm = 0.5;
+/** Grams are given to this; less than half of it is balance. */
+const BALANCE: Gram = 0.005;
+
+/** How one link rests when it floats alone, hooks hung, as one sentence in the maker's words. */
+export function linkVerdict(name: string, float: Float): string {
+  return verdict(capitalised(name), float);
+}
+
+/** How the whole bait rests, held straight, hooks hung, as one sentence in the maker's words. */
+export function baitVerdict(float: Float): string {
+  return verdict('The bait', float);
+}
+
+function verdict(subject: string, float: Float): string {
+  const ride = [riding(float), attitude(float)].join(', ');
+  return `${[`${subject} ${ride}`, ...reservations(float)].join('; ')}.`;
+}
+
+function riding(float: Float): string {
+  if (float.state === 'sinks') return `sinks, ${grams(float.netWet)} heavier than its water`;
+  if (float.state === 'hangs') return `hangs, ${balance(float.netWet)}`;
+  if (float.proud === null) return 'floats awash';
+  const height = `${formatLength(float.proud)} proud`;
+  return float.proud < AWASH ? `floats awash, ${height}` : `floats ${height}`;
+}
+
+function balance(netWet: Gram): string {
+  if (Math.abs(netWet) < BALANCE) return 'as heavy as its water';
+  return `${grams(netWet)} ${netWet > 0 ? 'heavier' : 'lighter'} than its water`;
+}
+
+/** `level`, or what departs from it: trim first, then heel. */
+function attitude(float: Float): string {
+  if (Math.abs(float.trim) > ON_END) return standing(float.trim);
+  const parts = [trimWords(float.trim), heelWords(float)].filter((words) => words !== null);
+  return parts.length === 0 ? 'level' : parts.join(', ');
+}
+
+function standing(trim: Radian): string {
+  return trim > 0 ? `${formatAngle(trim)} nose-down: on its nose` : `${formatAngle(-trim)} tail low: on its tail`;
+}
+
+function trimWords(trim: Radian): string | null {
+  if (Math.abs(trim) < LEVEL) return null;
+  return trim > 0 ? `${formatAngle(trim)} nose-down` : `${formatAngle(-trim)} tail low`;
+}
+
+function heelWords(float: Float): string | null {
+  const angle = Math.abs(float.heel);
+  if (angle < UPRIGHT) return null;
+  if (angle > BELLY_UP) return `belly up, ${formatAngle(angle)} over`;
+  const to = `${formatAngle(angle)} to ${float.heel > 0 ? 'starboard' : 'port'}`;
+  // mirrored means that upright was no rest at all: it lays over, however little
+  return float.mirrored || angle >= LYING ? `lays over ${to}` : `leans ${to}`;
+}
+
+/** What to keep in mind about the attitude, each as a clause. */
+function reservations(float: Float): readonly string[] {
+  const clauses: string[] = [];
+  if (float.neutral) clauses.push('no preferred way up');
+  else if (float.tender) clauses.push('tender: a breath tips it');
+  if (float.mirrored) clauses.push(mirrorWords(float));
+  if (float.lyingHooks) clauses.push('a hook lies on it here, so take the angles as rough');
+  if (!float.solver.converged) clauses.push(unsettled(float));
+  return clauses;
+}
+
+function mirrorWords(float: Float): string {
+  const heeled = Math.abs(float.heel) >= UPRIGHT && Math.abs(float.trim) <= ON_END;
+  return heeled || Math.abs(float.trim) < LEVEL
+    ? 'rests as well on its other side'
+    : 'rests as well the other end down';
+}
+
+function unsettled(float: Float): string {
+  const left = `${grams(float.solver.force)} and ${Math.abs(float.solver.moment).toPrecision(2)} g mm`;
+  return `not settled after ${float.solver.steps} steps, the nearest found is ${left} out`;
+}
+
+function grams(mass: Gram): string {
+  return formatMass(Math.abs(mass), 'g', { digits: 2 });
+}
+
+/** The first letter as a sentence wants it, the rest of the name as the maker wrote it. */
+function capitalised(name: string): string {
+  const [first = ''] = name;
+  return first.toUpperCase() + name.slice(first.length);
+}

@@ -1,0 +1,228 @@
+import { checkTarget, type TargetAnswer } from './ballast/target.ts';
+import type { Coat, Design, Link, Setup, Target, Wood } from './design/design.ts';
+import type { DesignFile } from './design/file.ts';
+import { evaluateDesign } from './design/validate.ts';
+import { ok, type Outcome, SimError } from './flow/outcome.ts';
+import { share } from './flow/share.ts';
+import { createList, createStage, part } from './flow/stage.ts';
+import { buildHull, type Hull } from './hull/hull.ts';
+import type { FloatingBody } from './hydro/body.ts';
+import { type Float, floatBody } from './hydro/float.ts';
+import { linkTree } from './hydro/link-tree.ts';
+import type { Tree } from './hydro/tree.ts';
+import { cutLinks, type LinkSpec } from './links/cut.ts';
+import { type Ledger, writeLedger } from './mass/ledger.ts';
+import { placeHardware } from './mass/place.ts';
+import type { Hardware } from './mass/placed.ts';
+import { checkSound } from './mass/sound.ts';
+import { type BareSolid, type Detail, measureSolid, meshLink, type Wetted, wetLink } from './mesh/wetted.ts';
+import { add, scale, type Vec3 } from './numerics/vec3.ts';
+import { warn } from './out/warn.ts';
+import type { Step } from './steps.ts';
+import { type WaterAnswer, waterAnswer } from './tables/waters.ts';
+import type { Mm } from './units/brand.ts';
+
+/** What is asked of a design. setup: by name; null is the first. */
+export interface Request {
+  readonly setup: string | null;
+  readonly detail: Detail;
+}
+
+/** One memory of the recipe. It may be asked again and again, and may be left half way through. */
+export interface Pipeline {
+  /** Every answer about a design, in the order they are found. Never throws for a file that was read. */
+  readonly steps: (file: DesignFile, request: Request) => Generator<Step, void, void>;
+}
+
+/**
+ * The recipe: design → setup, water, hull → links → hardware → sound → for each link mesh, solid, wetted, ledger,
+ * float → assembled → target → warnings. Each stage takes the parts it reads and no more, and remembers one call.
+ */
+export function createPipeline(): Pipeline {
+  const bait = createBaitStages();
+  // dragging and full meshes take turns: each keeps its own memory, so that neither drives out the other
+  const memoriesOf: Record<Detail, LinkStages[]> = { full: [], drag: [] };
+  let lastDesign: Outcome<Design> | null = null;
+
+  function* steps(file: DesignFile, request: Request): Generator<Step, void, void> {
+    const design = share(lastDesign, evaluateDesign(file));
+    lastDesign = design;
+    yield { name: 'design', link: null, outcome: design };
+    const read = <Value>(pick: (whole: Design) => Value) => part(design, 'design', pick);
+    const joints = read((d) => d.joints);
+    const length = read((d) => d.body.length);
+    const setup = bait.setup(read((d) => d.setups), ok(request.setup));
+    yield { name: 'setup', link: null, outcome: setup };
+    const chosen = <Value>(pick: (whole: Setup) => Value) => part(setup, 'setup', pick);
+    const coats = chosen((s) => s.coats);
+    const water = bait.water(chosen((s) => s.water));
+    yield { name: 'water', link: null, outcome: water };
+    const hull = bait.hull(read((d) => d.body));
+    yield { name: 'hull', link: null, outcome: hull };
+    const links = bait.links(length, read((d) => d.links), joints);
+    yield { name: 'links', link: null, outcome: links };
+    const [hung, holes] = [chosen((s) => s.hung), chosen((s) => s.holes)];
+    const hardware = bait.hardware(hull, links, joints, read((d) => d.hangers), hung, holes);
+    yield { name: 'hardware', link: null, outcome: hardware };
+    const sound = bait.sound(hull, links, joints, hardware, coats, part(setup, 'setup', setupNumber(design)));
+    yield { name: 'sound', link: null, outcome: sound };
+
+    const specs = links.status === 'ok' ? links.value : [];
+    const memories = memoriesOf[request.detail];
+    memories.length = Math.min(memories.length, specs.length);
+    const made: Made[] = [];
+    for (const [index, spec] of specs.entries()) {
+      memories[index] ??= createLinkStages();
+      const link = memories[index];
+      const mesh = link.mesh(hull, ok(spec), ok(request.detail), sound);
+      yield { name: 'mesh', link: index, outcome: mesh };
+      const solid = link.solid(mesh);
+      yield { name: 'solid', link: index, outcome: solid };
+      const wetted = link.wetted(hull, ok(spec), ok(request.detail), mesh, coats);
+      yield { name: 'wetted', link: index, outcome: wetted };
+      const own = link.own(hardware, ok(index));
+      const named = read((d) => d.links[index]);
+      const ledger = link.ledger(named, read((d) => d.wood), coats, solid, wetted, own, sound);
+      yield { name: 'ledger', link: index, outcome: ledger };
+      const tree = link.tree(wetted);
+      const float = link.float(tree, ledger, own, water);
+      yield { name: 'float', link: index, outcome: float };
+      made.push({ wetted, ledger, tree, float });
+    }
+
+    const wetted = bait.wetted(made.map((link) => link.wetted));
+    const ledgers = bait.ledgers(made.map((link) => link.ledger));
+    const floats = bait.floats(made.map((link) => link.float));
+    const assembled = bait.assembled(bait.trees(made.map((link) => link.tree)), ledgers, hardware, water);
+    yield { name: 'assembled', link: null, outcome: assembled };
+    const [wanted, wantedOfLinks] = [chosen((s) => s.target), chosen((s) => s.linkTargets)];
+    const target = bait.target(wanted, wantedOfLinks, links, length, wetted, ledgers, assembled);
+    yield { name: 'target', link: null, outcome: target };
+    const warnings = bait.warnings(water, hull, links, hardware, wetted, floats, assembled, target);
+    yield { name: 'warnings', link: null, outcome: warnings };
+  }
+  return { steps };
+}
+
+interface Made {
+  readonly wetted: Outcome<Wetted>;
+  readonly ledger: Outcome<Ledger>;
+  readonly tree: Outcome<Tree>;
+  readonly float: Outcome<Float>;
+}
+
+function createBaitStages() {
+  return {
+    setup: createStage(['design', 'request'], chooseSetup),
+    water: createStage(['setup'], waterAnswer),
+    hull: createStage(['design'], buildHull),
+    links: createStage(['design', 'design', 'design'], cutLinks),
+    hardware: createStage(['hull', 'links', 'design', 'design', 'setup', 'setup'], placeHardware),
+    sound: createStage(['hull', 'links', 'design', 'hardware', 'setup', 'setup'], checkSound),
+    wetted: createList<Wetted>('wetted'),
+    ledgers: createList<Ledger>('ledger'),
+    floats: createList<Float>('float'),
+    trees: createList<Tree>('wetted'),
+    assembled: createStage(
+      ['wetted', 'ledger', 'hardware', 'water'],
+      (trees: readonly Tree[], ledgers: readonly Ledger[], hardware: Hardware, water: WaterAnswer) =>
+        floatBody(bodyOf(trees, ledgers, hardware.hung, water)),
+    ),
+    target: createStage(
+      ['setup', 'setup', 'links', 'design', 'wetted', 'ledger', 'assembled'],
+      (
+        target: Target,
+        linkTargets: Setup['linkTargets'],
+        links: readonly LinkSpec[],
+        length: Mm,
+        wetted: readonly Wetted[],
+        ledgers: readonly Ledger[],
+        assembled: Float,
+      ) => checkTarget({ target, linkTargets, names: links.map((link) => link.name), length, wetted, ledgers, assembled }),
+    ),
+    warnings: createStage(
+      ['water', 'hull', 'links', 'hardware', 'wetted', 'float', 'assembled', 'target'],
+      (
+        water: WaterAnswer,
+        hull: Hull,
+        links: readonly LinkSpec[],
+        hardware: Hardware,
+        wetted: readonly Wetted[],
+        floats: readonly Float[],
+        assembled: Float,
+        target: TargetAnswer,
+      ) => warn({ water, hull, links, hardware, wetted, floats, assembled, target }),
+    ),
+  };
+}
+
+function createLinkStages() {
+  return {
+    mesh: createStage(
+      ['hull', 'links', 'request', 'sound'],
+      (hull: Hull, spec: LinkSpec, detail: Detail, _sound: true) => meshLink(hull, spec, detail),
+      'whole',
+    ),
+    solid: createStage(['mesh'], measureSolid),
+    wetted: createStage(['hull', 'links', 'request', 'mesh', 'setup'], wetLink, 'whole'),
+    own: createStage(['hardware', 'links'], hardwareOf),
+    ledger: createStage(
+      ['design', 'design', 'setup', 'solid', 'wetted', 'hardware', 'sound'],
+      (link: Link, wood: Wood, coats: readonly Coat[], solid: BareSolid, wetted: Wetted, hardware: Hardware, _sound: true) =>
+        writeLedger({ link, wood, coats, solid, wetted, hardware }),
+    ),
+    tree: createStage(['wetted'], (wetted: Wetted) => linkTree(wetted.mesh), 'whole'),
+    float: createStage(
+      ['wetted', 'ledger', 'hardware', 'water'],
+      (tree: Tree, ledger: Ledger, hardware: Hardware, water: WaterAnswer) =>
+        floatBody(bodyOf([tree], [ledger], hardware.hung, water)),
+    ),
+  };
+}
+
+type LinkStages = ReturnType<typeof createLinkStages>;
+
+/** Throws SimError when no setup has the name; lists those there are. */
+function chooseSetup(setups: readonly Setup[], name: string | null): Setup {
+  const found = name === null ? setups[0] : setups.find((setup) => setup.name === name);
+  if (found) return found;
+  const known = setups.map((setup) => `"${setup.name}"`).join(', ');
+  const message = `no setup is named "${name}"; there are ${known}`;
+  throw new SimError([{ code: 'setup/unknown-name', path: 'setups', message, hint: 'choose one of these' }]);
+}
+
+function setupNumber(design: Outcome<Design>): (setup: Setup) => number {
+  return ({ name }) => (design.status === 'ok' ? design.value.setups.findIndex((setup) => setup.name === name) : 0);
+}
+
+/** What belongs to one link. */
+function hardwareOf(hardware: Hardware, link: number): Hardware {
+  const mine = (item: { readonly link: number }) => item.link === link;
+  return {
+    eyes: hardware.eyes.filter(mine),
+    pins: hardware.pins.filter(mine),
+    holes: hardware.holes.filter(mine),
+    hung: hardware.hung.filter(mine),
+  };
+}
+
+/** One link alone, or all of them held straight as one rigid piece. */
+function bodyOf(
+  trees: readonly Tree[],
+  ledgers: readonly Ledger[],
+  hung: Hardware['hung'],
+  water: WaterAnswer,
+): FloatingBody {
+  const mass = ledgers.reduce((sum, ledger) => sum + ledger.mass, 0);
+  const moment = ledgers.reduce<Vec3>((sum, ledger) => add(sum, scale(ledger.centre, ledger.mass)), [0, 0, 0]);
+  return {
+    trees,
+    waterDensity: water.density,
+    mass,
+    centre: scale(moment, 1 / mass),
+    outside: ledgers.flatMap((ledger) =>
+      ledger.lines.flatMap((line) => (line.outsideVolume > 0 ? [{ volume: line.outsideVolume, at: line.outsideAt }] : [])),
+    ),
+    hung,
+  };
+}

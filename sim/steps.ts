@@ -1,0 +1,41 @@
+import type { Design, Setup } from './design/design.ts';
+import type { Outcome } from './flow/outcome.ts';
+import type { Hull } from './hull/hull.ts';
+import type { Float } from './hydro/float.ts';
+import type { LinkSpec } from './links/cut.ts';
+import type { Ledger } from './mass/ledger.ts';
+import type { Hardware } from './mass/placed.ts';
+import type { Mesh } from './mesh/mesh.ts';
+import type { BareSolid, Wetted } from './mesh/wetted.ts';
+import type { TargetAnswer } from './ballast/target.ts';
+import type { Warning } from './warnings.ts';
+import type { WaterAnswer } from './tables/waters.ts';
+
+/** Answers about the whole bait, by step name. */
+export interface BaitAnswers {
+  readonly design: Design;
+  readonly setup: Setup;
+  readonly water: WaterAnswer;
+  readonly hull: Hull;
+  readonly links: readonly LinkSpec[];
+  readonly hardware: Hardware;
+  /** true: nothing found against the geometry; a failed outcome lists what was. */
+  readonly sound: true;
+  readonly assembled: Float;
+  readonly target: TargetAnswer;
+  readonly warnings: readonly Warning[];
+}
+
+/** Answers about one link, by step name. */
+export interface LinkAnswers {
+  readonly mesh: Mesh;
+  readonly solid: BareSolid;
+  readonly wetted: Wetted;
+  readonly ledger: Ledger;
+  readonly float: Float;
+}
+
+/** One answer on its way out of the pipeline. link: null for an answer about the whole bait. */
+export type Step =
+  | { [Name in keyof BaitAnswers]: { readonly name: Name; readonly link: null; readonly outcome: Outcome<BaitAnswers[Name]> } }[keyof BaitAnswers]
+  | { [Name in keyof LinkAnswers]: { readonly name: Name; readonly link: number; readonly outcome: Outcome<LinkAnswers[Name]> } }[keyof LinkAnswers];

@@ -1,0 +1,83 @@
+import { lazy, Suspense, useEffect } from 'react';
+import { redo, undo } from './document/commands.ts';
+import { useAnswers } from './engine/answers.ts';
+import { Columns } from './panels/columns/Columns.tsx';
+import { Parts } from './panels/parts/Parts.tsx';
+import { Spoken } from './panels/spoken/Spoken.tsx';
+import { TitleBlock } from './panels/title/TitleBlock.tsx';
+import { Trouble } from './panels/trouble/Trouble.tsx';
+import { Tub } from './panels/tub/Tub.tsx';
+import { WholeRow } from './panels/whole/WholeRow.tsx';
+import { useStillness } from './platform/reduced-motion.ts';
+import { hasWebGl2 } from './platform/webgl.ts';
+import { Boundary } from './ui/Boundary.tsx';
+import { keyShortcut } from './view/keys.ts';
+
+// the two heavy parts come after the first paint
+const Scene = lazy(() => import('./scene/Scene.tsx').then((module) => ({ default: module.Scene })));
+const Margin = lazy(() => import('./panels/margin/Margin.tsx').then((module) => ({ default: module.Margin })));
+
+const NO_PICTURE = <p className="no-picture">No 3D here; the numbers below are the same.</p>;
+
+/** One drawing sheet whose horizontal axis is the bait: tub, columns, whole bait, title block; the inputs in its margin. */
+export function App({ onPreset }: { onPreset(key: string): void }) {
+  const fresh = useAnswers((answers) => answers.fresh);
+  const detail = useAnswers((answers) => (answers.heldFor === 0 ? 'none' : answers.detail));
+  const still = useStillness();
+  useKeys();
+  return (
+    <div className="page">
+      <header className="masthead">
+        <h1>Floatwright</h1>
+      </header>
+      <main className="sheet" data-fresh={fresh} data-detail={detail}>
+        <Tub>
+          {hasWebGl2 ? (
+            <Boundary instead={NO_PICTURE}>
+              <Suspense fallback={<p className="no-picture">Filling the tub …</p>}>
+                <Scene still={still} />
+              </Suspense>
+            </Boundary>
+          ) : (
+            NO_PICTURE
+          )}
+        </Tub>
+        <Trouble />
+        <Columns />
+        <div className="foot">
+          <WholeRow />
+          <TitleBlock />
+        </div>
+        <Parts />
+      </main>
+      <aside className="margin" aria-label="The design">
+        <Suspense fallback={<p>Laying out the numbers …</p>}>
+          <Margin onPreset={onPreset} />
+        </Suspense>
+      </aside>
+      <Spoken />
+    </div>
+  );
+}
+
+function useKeys() {
+  const linkCount = useAnswers((answers) => answers.lastGood.links.length);
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent) => {
+      if (isUndo(event)) {
+        event.preventDefault();
+        if (event.shiftKey || event.key.toLowerCase() === 'y') redo();
+        else undo();
+      } else {
+        keyShortcut(event, linkCount);
+      }
+    };
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
+  }, [linkCount]);
+}
+
+/** Ctrl or Cmd with Z, with Shift and Z, or with Y. */
+function isUndo(event: KeyboardEvent): boolean {
+  return (event.ctrlKey || event.metaKey) && ['z', 'y'].includes(event.key.toLowerCase());
+}

@@ -1,0 +1,159 @@
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+import type { BaitAnswers, LinkAnswers, Mesh, Outcome, Step, Topology } from '../../sim/index.ts';
+import { type Detail, type Report, stepKey } from './protocol.ts';
+
+/** Outcomes about the whole bait by name; one that a run did not come to is absent. */
+export type BaitOutcomes = { readonly [Name in keyof BaitAnswers]?: Outcome<BaitAnswers[Name]> };
+/** Outcomes about one link by name. */
+export type LinkOutcomes = { readonly [Name in keyof LinkAnswers]?: Outcome<LinkAnswers[Name]> };
+
+/** What follows from the design: never saved, always remade. */
+export interface Answers {
+  /** The newest design asked for, and the design that these answers belong to; 0: none yet. */
+  readonly askedFor: number;
+  readonly heldFor: number;
+  /** heldFor === askedFor: nothing shown is out of date. */
+  readonly fresh: boolean;
+  readonly detail: Detail;
+  readonly bait: BaitOutcomes;
+  /** From nose to tail. */
+  readonly links: readonly LinkOutcomes[];
+  readonly lastGood: LastGood;
+  /** A bug in the sums, in words; null while all is well. */
+  readonly fault: string | null;
+}
+
+/**
+ * Values to keep in sight, dimmed, while the newest design cannot be worked out. What makes up the picture (links,
+ * hardware, assembled, and every link's answers) changes only as a whole: never a new body in an old attitude.
+ */
+export interface LastGood {
+  readonly bait: Partial<BaitAnswers>;
+  readonly links: readonly Partial<LinkAnswers>[];
+}
+
+const NOTHING_YET: Answers = {
+  askedFor: 0,
+  heldFor: 0,
+  fresh: true,
+  detail: 'full',
+  bait: {},
+  links: [],
+  lastGood: { bait: {}, links: [] },
+  fault: null,
+};
+
+export const answersStore = createStore<Answers>()(() => NOTHING_YET);
+
+/** Reads the answers inside a component, which is drawn anew only when what it reads has changed. */
+export function useAnswers<Part>(select: (answers: Answers) => Part): Part {
+  return useStore(answersStore, select);
+}
+
+/** Marks what is shown as out of date until the design of this number is worked out. */
+export function markAsked(seq: number): void {
+  answersStore.setState(({ heldFor }) => ({ askedFor: seq, fresh: heldFor === seq }));
+}
+
+/** Takes in a whole run at once. One for an older design than the one held is late and is dropped. */
+export function takeReport(report: Report): void {
+  answersStore.setState((held) => (report.seq < held.heldFor ? held : withReport(held, report)));
+}
+
+/** Says that the sums themselves broke; the numbers shown stay, as out of date. */
+export function takeFault(message: string): void {
+  answersStore.setState({ fault: message });
+}
+
+/** The answers after a run: what changed is new, what is present stays the same object, the rest is gone. */
+export function withReport(held: Answers, report: Report): Answers {
+  const changed = new Map(report.changed.map((step) => [stepKey(step), withSharedTopology(step)]));
+  const bait: Record<string, unknown> = {};
+  const links: Record<string, unknown>[] = [];
+  for (const key of report.present) {
+    const [name = '', link = ''] = key.split('/');
+    const place = link === '' ? bait : placeFor(links, Number(link));
+    const before: Record<string, unknown> | undefined = link === '' ? held.bait : held.links[Number(link)];
+    place[name] = changed.get(key)?.outcome ?? before?.[name];
+  }
+  const outcomes = {
+    bait: keepIfSame(held.bait, bait as BaitOutcomes),
+    links: links.map((link, index) => keepIfSame(held.links[index], link as LinkOutcomes)),
+  };
+  return {
+    askedFor: held.askedFor,
+    heldFor: report.seq,
+    fresh: report.seq === held.askedFor,
+    detail: report.detail,
+    ...outcomes,
+    lastGood: nextLastGood(held.lastGood, outcomes.bait, outcomes.links),
+    fault: null,
+  };
+}
+
+function placeFor(links: Record<string, unknown>[], index: number): Record<string, unknown> {
+  while (links.length <= index) links.push({});
+  return links[index] as Record<string, unknown>;
+}
+
+/** The record held before, if the next one has the very same parts. */
+function keepIfSame<Part extends object>(before: Part | undefined, next: Part): Part {
+  if (before === undefined) return next;
+  const names = Object.keys(next) as (keyof Part)[];
+  const same = names.length === Object.keys(before).length && names.every((name) => before[name] === next[name]);
+  return same ? before : next;
+}
+
+const PICTURE = ['links', 'hardware', 'assembled'] as const;
+const LINK_PARTS = ['mesh', 'solid', 'wetted', 'ledger', 'float'] as const;
+
+function nextLastGood(before: LastGood, bait: BaitOutcomes, links: readonly LinkOutcomes[]): LastGood {
+  const whole =
+    links.length > 0 &&
+    PICTURE.every((name) => bait[name]?.status === 'ok') &&
+    links.every((link) => LINK_PARTS.every((name) => link[name]?.status === 'ok'));
+  const good = goodParts(bait);
+  if (whole) return { bait: { ...before.bait, ...good }, links: links.map((link) => goodParts(link)) };
+
+  // the picture stays as it was; only what there never was is taken
+  const kept = Object.fromEntries(Object.entries(before.bait).filter(([name]) => PICTURE.some((part) => part === name)));
+  return {
+    bait: { ...before.bait, ...good, ...kept },
+    links: before.links.length > 0 ? before.links : links.map((link) => goodParts(link)),
+  };
+}
+
+/** The values of those outcomes that are ok. */
+function goodParts<Parts extends object>(outcomes: {
+  readonly [Name in keyof Parts]?: Outcome<Parts[Name]>;
+}): Partial<Parts> {
+  const good: Partial<Parts> = {};
+  for (const name of Object.keys(outcomes) as (keyof Parts)[]) {
+    const outcome = outcomes[name];
+    if (outcome?.status === 'ok') good[name] = outcome.value;
+  }
+  return good;
+}
+
+/** Equal keys mean equal topologies: one object for each, so that what was made from it can be kept. */
+const topologies = new Map<string, Topology>();
+
+function withSharedTopology(step: Step): Step {
+  if (step.outcome.status !== 'ok') return step;
+  if (step.name === 'mesh') {
+    return { ...step, outcome: { status: 'ok', value: share(step.outcome.value) } };
+  }
+  if (step.name === 'wetted') {
+    const wetted = step.outcome.value;
+    return { ...step, outcome: { status: 'ok', value: { ...wetted, mesh: share(wetted.mesh) } } };
+  }
+  return step;
+}
+
+function share(mesh: Mesh): Mesh {
+  const known = topologies.get(mesh.topology.key);
+  if (known !== undefined) return { ...mesh, topology: known };
+  topologies.set(mesh.topology.key, mesh.topology);
+  return mesh;
+}

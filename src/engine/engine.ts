@@ -1,0 +1,82 @@
+import type { DesignFile, Step } from '../../sim/index.ts';
+import { type Ask, type EngineDoor, type Report, stepKey, type Told } from './protocol.ts';
+
+/** The recipe that the engine drains; the worker hands in the real one. */
+export interface StepSource {
+  steps(file: DesignFile, request: Pick<Ask, 'setup' | 'detail'>): Iterable<Step>;
+}
+
+/**
+ * Longest stretch of work between two looks at what has arrived. Half a frame: shorter only costs turns, longer is
+ * felt in a drag.
+ */
+const STRETCH_MS = 8;
+
+/**
+ * Drains the pipeline, one run at a time, newest design first.
+ *
+ * Between steps it takes a breath, in which newer designs arrive. A full run ends there and then when one has: what it
+ * would show is out of date. A drag run is short and is let finish, or else a hand that never rests would see nothing
+ * on a slow machine; of the designs that came meanwhile only the newest is worked out.
+ *
+ * takeBreath lets waiting messages in; now is a clock in milliseconds.
+ */
+export function createEngine(
+  source: StepSource,
+  takeBreath: () => Promise<void>,
+  now: () => number = () => performance.now(),
+): EngineDoor {
+  // what the page holds: an answer is sent again only when it is another object
+  const held = new Map<string, Step['outcome']>();
+  let tell: (told: Told) => void = () => {};
+  let waiting: Ask | null = null;
+  let busy = false;
+
+  /** The run's report, or null when it gave way to a newer design. */
+  async function run(ask: Ask): Promise<Report | null> {
+    const made = new Map<string, Step>();
+    let breathedAt = now();
+    for (const step of source.steps(ask.file, ask)) {
+      made.set(stepKey(step), step);
+      if (now() - breathedAt < STRETCH_MS) continue;
+      await takeBreath();
+      if (waiting !== null && ask.detail === 'full') return null;
+      breathedAt = now();
+    }
+    return reportOf(ask, made);
+  }
+
+  function reportOf(ask: Ask, made: ReadonlyMap<string, Step>): Report {
+    const changed = [...made].filter(([key, step]) => held.get(key) !== step.outcome).map(([, step]) => step);
+    held.clear();
+    for (const [key, step] of made) held.set(key, step.outcome);
+    return { seq: ask.seq, detail: ask.detail, present: [...made.keys()], changed };
+  }
+
+  async function drain(): Promise<void> {
+    busy = true;
+    while (waiting !== null) {
+      const ask: Ask = waiting;
+      waiting = null;
+      try {
+        const report = await run(ask);
+        if (report !== null) tell({ kind: 'report', report });
+      } catch (error) {
+        tell({ kind: 'fault', message: error instanceof Error ? error.message : String(error) });
+      }
+      // a design that arrived during the last stretch is newer than the one just told of
+      await takeBreath();
+    }
+    busy = false;
+  }
+
+  return {
+    listen(listener) {
+      tell = listener;
+    },
+    ask(ask) {
+      waiting = ask;
+      if (!busy) void drain();
+    },
+  };
+}

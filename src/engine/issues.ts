@@ -1,0 +1,43 @@
+import type { Issue } from '../../sim/index.ts';
+import type { Answers } from './answers.ts';
+
+/** Everything that stands against the design, each once, in the order in which it was found. */
+export function issuesOf({ bait, links }: Pick<Answers, 'bait' | 'links'>): readonly Issue[] {
+  const found = new Map<string, Issue>();
+  for (const outcome of [...Object.values(bait), ...links.flatMap((link) => Object.values(link))]) {
+    if (outcome?.status !== 'failed') continue;
+    for (const issue of outcome.issues) found.set(`${issue.path} ${issue.message}`, issue);
+  }
+  return [...found.values()];
+}
+
+/**
+ * Shares issues out to the places of fields: each to the field at the very path, else to one that it lies under, else
+ * to the first that lies under it. What finds no field is given back apart, so that nothing goes unsaid.
+ */
+export function issuesByField<Field extends { readonly paths: readonly string[] }>(
+  issues: readonly Issue[],
+  fields: readonly Field[],
+): { readonly of: ReadonlyMap<Field, Issue>; readonly elsewhere: readonly Issue[] } {
+  const of = new Map<Field, Issue>();
+  const elsewhere: Issue[] = [];
+  for (const issue of issues) {
+    const field = fieldFor(issue.path, fields);
+    if (field === undefined || of.has(field)) elsewhere.push(issue);
+    else of.set(field, issue);
+  }
+  return { of, elsewhere };
+}
+
+function fieldFor<Field extends { readonly paths: readonly string[] }>(
+  path: string,
+  fields: readonly Field[],
+): Field | undefined {
+  const at = (matches: (place: string) => boolean) => fields.find((field) => field.paths.some(matches));
+  return (
+    at((place) => place === path) ??
+    at((place) => path.startsWith(`${place}.`)) ??
+    // a whole joint or hole, but not a whole list or the whole file
+    at((place) => /\.\d+$/.test(path) && place.startsWith(`${path}.`))
+  );
+}

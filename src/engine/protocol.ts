@@ -1,0 +1,40 @@
+import type { DesignFile, Step } from '../../sim/index.ts';
+
+/** drag: coarse, while a hand is on a number; full: what the page stands by. */
+export type Detail = 'drag' | 'full';
+
+/** A design to be worked out. */
+export interface Ask {
+  /** Numbers the design, not the run: a coarse and a full run of one design share it, and it rises with every edit. */
+  readonly seq: number;
+  readonly file: DesignFile;
+  /** A setup's name; null: the first. */
+  readonly setup: string | null;
+  readonly detail: Detail;
+}
+
+/** One whole run, sent when it is done, so that a new body never stands at an old waterline. */
+export interface Report {
+  readonly seq: number;
+  readonly detail: Detail;
+  /** Every answer of the run, as `stepKey` names it; one that is not listed is gone. */
+  readonly present: readonly string[];
+  /** Only the answers that are not the same object as the last one sent. */
+  readonly changed: readonly Step[];
+}
+
+/** What the engine tells the page. fault: a bug in the sums, not in the design. */
+export type Told =
+  | { readonly kind: 'report'; readonly report: Report }
+  | { readonly kind: 'fault'; readonly message: string };
+
+/** What the page may ask of the worker. */
+export interface EngineDoor {
+  listen(tell: (told: Told) => void): void;
+  ask(ask: Ask): void;
+}
+
+/** One name for each answer of a run: `float/2` for the third link's, `hull/` for the bait's. */
+export function stepKey(step: Step): string {
+  return `${step.name}/${step.link ?? ''}`;
+}

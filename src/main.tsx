@@ -1,0 +1,52 @@
+import '@fontsource/ibm-plex-sans/latin-400.css';
+import '@fontsource/ibm-plex-sans/latin-600.css';
+import './styles/tokens.css';
+import './styles/sheet.css';
+import './styles/columns.css';
+import './styles/margin.css';
+import './styles/parts.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './App.tsx';
+import { openDesign } from './document/commands.ts';
+import { FIRST_PRESET, presets } from './document/presets.ts';
+import { documentStore } from './document/store.ts';
+import { markAsked, takeFault, takeReport } from './engine/answers.ts';
+import { createAsking } from './engine/asking.ts';
+import { startEngine } from './engine/client.ts';
+import { pick, show } from './view/view.ts';
+
+const engine = startEngine(takeFault);
+const asking = createAsking(engine, markAsked);
+
+engine.listen((told) => {
+  if (told.kind === 'report') takeReport(told.report);
+  else takeFault(told.message);
+});
+
+documentStore.subscribe(({ file, setup }, before) => {
+  if (file !== null && (file !== before.file || setup !== before.setup)) asking.changed(file, setup);
+});
+
+/** The demo bait asked for last: one that comes late must not push it aside. */
+let wanted = '';
+
+/** Opens a demo bait, with nothing of the one before still picked out. */
+async function openPreset(key: string): Promise<void> {
+  wanted = key;
+  const file = await presets.find((preset) => preset.key === key)?.load();
+  if (file === undefined || wanted !== key) return;
+  show('whole');
+  pick(null);
+  openDesign(file, key);
+}
+
+void openPreset(FIRST_PRESET);
+
+const root = document.getElementById('root');
+if (root === null) throw new Error('the page has no place for the app: index.html must hold an element with id root');
+createRoot(root).render(
+  <StrictMode>
+    <App onPreset={(key) => void openPreset(key)} />
+  </StrictMode>,
+);

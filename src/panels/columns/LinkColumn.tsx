@@ -1,0 +1,56 @@
+import { type Issue, type LinkSpec, linkVerdict } from '../../../sim/index.ts';
+import { useAnswers } from '../../engine/answers.ts';
+import { useAmounts } from '../../view/amounts.ts';
+import { show, useView } from '../../view/view.ts';
+import { Numbers } from '../numbers/Numbers.tsx';
+import { StateMark } from '../numbers/StateMark.tsx';
+
+/** What one link does when it floats alone, hooks hung: the verdict first, then its few numbers. */
+export function LinkColumn({ spec }: { readonly spec: LinkSpec }) {
+  const { index, name, span } = spec;
+  const outcome = useAnswers((answers) => answers.links[index]?.float);
+  const before = useAnswers((answers) => answers.lastGood.links[index]?.float);
+  const shown = useView((view) => view.shown);
+  const amounts = useAmounts();
+  const float = outcome?.status === 'ok' ? outcome.value : before;
+  const isOld = outcome?.status !== 'ok';
+  const alone = shown === index;
+  return (
+    <section
+      className={`link${isOld ? ' old' : ''}${alone ? ' alone' : ''}`}
+      style={{ gridColumnStart: `link-${index}` }}
+      aria-labelledby={`link-${index}`}
+    >
+      <h2 id={`link-${index}`}>
+        <button type="button" aria-pressed={alone} onClick={() => show(alone ? 'whole' : index)}>
+          <span className="ordinal">{index + 1}</span> {name}
+        </button>
+      </h2>
+      {outcome?.status === 'failed' && <Reasons issues={outcome.issues} />}
+      {float === undefined ? (
+        <p className="verdict">Not worked out yet</p>
+      ) : (
+        <>
+          <p className="verdict">
+            <StateMark state={float.state} />
+            <span>{linkVerdict(name, float)}</span>
+          </p>
+          <Numbers float={float} />
+        </>
+      )}
+      <p className="span">
+        {amounts.length(span[0])} to {amounts.length(span[1])}
+      </p>
+    </section>
+  );
+}
+
+function Reasons({ issues }: { readonly issues: readonly Issue[] }) {
+  return (
+    <ul className="complaints">
+      {issues.map((issue) => (
+        <li key={`${issue.path} ${issue.message}`}>{issue.message}</li>
+      ))}
+    </ul>
+  );
+}

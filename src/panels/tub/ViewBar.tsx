@@ -1,0 +1,59 @@
+import { useAnswers } from '../../engine/answers.ts';
+import { type Camera, lookFrom, show, useView } from '../../view/view.ts';
+
+const CAMERAS: readonly { readonly camera: Camera; readonly text: string }[] = [
+  { camera: 'side', text: 'Side' },
+  { camera: 'top', text: 'Top' },
+  { camera: 'front', text: 'Front' },
+];
+
+/** What is shown and from where, in words; each has a key that does the same. */
+export function ViewBar() {
+  const camera = useView((view) => view.camera);
+  const shown = useView((view) => view.shown);
+  const links = useAnswers((answers) => answers.lastGood.bait.links);
+  return (
+    <div className="view-bar">
+      <fieldset>
+        <legend className="visually-hidden">Shown</legend>
+        <Word pressed={shown === 'whole'} keys="0" text="Whole bait" onPress={() => show('whole')} />
+        {links?.map(({ index, name }) => (
+          <Word
+            key={index}
+            pressed={shown === index}
+            keys={String(index + 1)}
+            text={`${index + 1} ${name}`}
+            onPress={() => show(index)}
+          />
+        ))}
+      </fieldset>
+      <fieldset>
+        <legend className="visually-hidden">Seen from</legend>
+        {CAMERAS.map(({ camera: from, text }) => (
+          <Word
+            key={from}
+            pressed={camera === from}
+            keys={text.charAt(0).toLowerCase()}
+            text={text}
+            onPress={() => lookFrom(from)}
+          />
+        ))}
+      </fieldset>
+    </div>
+  );
+}
+
+interface WordProps {
+  readonly pressed: boolean;
+  readonly keys: string;
+  readonly text: string;
+  onPress(): void;
+}
+
+function Word({ pressed, keys, text, onPress }: WordProps) {
+  return (
+    <button type="button" aria-pressed={pressed} aria-keyshortcuts={keys} title={`Key ${keys.toUpperCase()}`} onClick={onPress}>
+      {text}
+    </button>
+  );
+}

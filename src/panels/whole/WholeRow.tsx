@@ -1,0 +1,72 @@
+import { baitVerdict } from '../../../sim/index.ts';
+import { useAnswers } from '../../engine/answers.ts';
+import { useAmounts } from '../../view/amounts.ts';
+import { Numbers } from '../numbers/Numbers.tsx';
+import { StateMark } from '../numbers/StateMark.tsx';
+import { aimWords } from './aim.ts';
+
+/** What the whole bait does, held straight by its pins, hooks hung: verdict, numbers, aim and warnings. */
+export function WholeRow() {
+  const outcome = useAnswers((answers) => answers.bait.assembled);
+  const before = useAnswers((answers) => answers.lastGood.bait.assembled);
+  const float = outcome?.status === 'ok' ? outcome.value : before;
+  return (
+    <section className={outcome?.status === 'ok' ? 'whole' : 'whole old'} aria-labelledby="whole">
+      <h2 id="whole">Whole bait</h2>
+      {float === undefined ? (
+        <p className="verdict">Not worked out yet</p>
+      ) : (
+        <>
+          <p className="verdict">
+            <StateMark state={float.state} />
+            <span>{baitVerdict(float)}</span>
+          </p>
+          <Numbers float={float} />
+        </>
+      )}
+      <Aim />
+      <Warnings />
+    </section>
+  );
+}
+
+function Aim() {
+  const target = useAnswers((answers) => answers.lastGood.bait.target);
+  const amounts = useAmounts();
+  if (target === undefined || target.checks.length === 0) return null;
+  return (
+    <div className="aim">
+      <h3>Aim {target.met ? 'met' : 'missed'}</h3>
+      <ul>
+        {target.checks.map((check) => (
+          <li key={check.what} className={check.met ? 'met' : 'missed'}>
+            {aimWords(check, amounts)}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** More than three and none is read. */
+const SHOWN_WARNINGS = 3;
+
+function Warnings() {
+  const warnings = useAnswers((answers) => answers.lastGood.bait.warnings);
+  if (warnings === undefined || warnings.length === 0) return null;
+  return (
+    <div className="warnings">
+      <h3>Mind</h3>
+      <ul>
+        {warnings.slice(0, SHOWN_WARNINGS).map(({ code, where, text }) => (
+          <li key={`${code} ${where}`}>
+            <b>{where}</b>: {text}
+          </li>
+        ))}
+      </ul>
+      {warnings.length > SHOWN_WARNINGS && (
+        <p className="note">{warnings.length - SHOWN_WARNINGS} lesser ones wait behind these.</p>
+      )}
+    </div>
+  );
+}

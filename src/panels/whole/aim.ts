@@ -1,0 +1,26 @@
+import { formatAngle, type TargetCheck } from '../../../sim/index.ts';
+import type { Amounts } from '../../view/amounts.ts';
+
+const WORDS: Readonly<Record<TargetCheck['what'], string>> = {
+  proud: 'proud',
+  waterline: 'waterline above the datum',
+  net: 'net in water',
+  trim: 'trim, nose-down +',
+  heel: 'heel, starboard down +',
+};
+
+/** What was wanted, what is got, and whether it is near enough, in one line. */
+export function aimWords(check: TargetCheck, amounts: Amounts): string {
+  const amount = (value: number) => {
+    if (check.what === 'net') return amounts.mass(value, { digits: 2, signed: true });
+    return check.what === 'proud' || check.what === 'waterline' ? amounts.length(value) : formatAngle(value);
+  };
+  const got = check.got === null ? 'wholly under' : amount(check.got);
+  const near = check.met ? 'near enough' : `not within ${within(check, amounts)}`;
+  return `${WORDS[check.what]}: ${amount(check.wanted)} wanted, ${got}; ${near}`;
+}
+
+function within({ what, tolerance }: TargetCheck, amounts: Amounts): string {
+  if (what === 'net') return amounts.mass(tolerance, { digits: 2 });
+  return what === 'proud' || what === 'waterline' ? amounts.length(tolerance) : formatAngle(tolerance);
+}

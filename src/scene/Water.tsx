@@ -1,0 +1,81 @@
+import { useFrame, useThree } from '@react-three/fiber';
+import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { PlaneGeometry } from 'three';
+import type { Mm } from '../../sim/index.ts';
+import { setSurface, setWash, setWaves } from './materials.ts';
+import { ORDER } from './order.ts';
+import { useTub } from './tub.ts';
+
+interface WaterProps {
+  /** x of the middle of the bait, and its length. */
+  readonly middle: Mm;
+  readonly length: Mm;
+  /** What the tub shows to both sides of the middle, and downwards. */
+  readonly halfView: readonly [Mm, Mm];
+  readonly still: boolean;
+}
+
+/** Ripples die down to a third in this time, and are taken for gone when they no longer show. */
+const CALMING_S = 0.8;
+const CALM = 0.02;
+/** A tub that was not drawn for a while goes on where it was. */
+const LONGEST_FRAME_S = 0.05;
+
+/** Still water at world z = 0: the surface, seen from above or below, and the wash that stands for it in level views. */
+export function Water({ middle, length, halfView, still }: WaterProps) {
+  const { shared, looks, motion } = useTub();
+  const invalidate = useThree((state) => state.invalidate);
+  const ripple = useRef({ height: 0, time_s: 0 });
+  const [sheet, wall] = useMemo(() => [new PlaneGeometry(2, 2), new PlaneGeometry(2, 1).translate(0, -0.5, 0)] as const, []);
+  useEffect(
+    () => () => {
+      sheet.dispose();
+      wall.dispose();
+    },
+    [sheet, wall],
+  );
+
+  const [across, down] = halfView;
+  const halfLength = 0.5 * length + 0.22 * length;
+  const halfWidth = Math.min(0.3 * length, 0.94 * down);
+  useLayoutEffect(() => {
+    setSurface(looks.surface, [halfLength, halfWidth], 0.3 * halfWidth);
+    setWash(looks.wash, middle, 1.3 * across, 2 * down);
+    invalidate();
+  }, [looks, middle, halfLength, halfWidth, across, down, invalidate]);
+
+  // a bait that moves stirs the water
+  useLayoutEffect(
+    () =>
+      motion.listen(() => {
+        ripple.current.height = still ? 0 : 1;
+        setWaves(shared, ripple.current.height, ripple.current.time_s);
+        invalidate();
+      }),
+    [motion, shared, still, invalidate],
+  );
+
+  useFrame((_, delta) => {
+    const { current } = ripple;
+    if (current.height === 0) return;
+    const seconds = Math.min(delta, LONGEST_FRAME_S);
+    current.height *= Math.exp(-seconds / CALMING_S);
+    if (current.height < CALM) current.height = 0;
+    current.time_s += seconds;
+    setWaves(shared, current.height, current.time_s);
+    invalidate();
+  });
+
+  return (
+    <>
+      <mesh geometry={wall} material={looks.wash} renderOrder={ORDER.wash} frustumCulled={false} />
+      <mesh
+        geometry={sheet}
+        material={looks.surface}
+        position={[middle, 0, 0]}
+        renderOrder={ORDER.surface}
+        frustumCulled={false}
+      />
+    </>
+  );
+}

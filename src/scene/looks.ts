@@ -1,0 +1,88 @@
+import type { ShaderMaterial } from 'three';
+import {
+  makeEdgeMaterial,
+  makeHiddenMaterial,
+  makeOutlineMaterial,
+  makePartMaterial,
+  makeSurfaceMaterial,
+  makeWashMaterial,
+  type Shared,
+  setPalette,
+  setTint,
+} from './materials.ts';
+import type { Palette } from './palette.ts';
+
+/** A part in plain sight and seen through wood; seen: null for what never leaves the wood. */
+export interface Look {
+  readonly seen: ShaderMaterial | null;
+  readonly hidden: ShaderMaterial;
+}
+
+/** Kinds of part that are told apart by their colour. */
+export type PartKind = 'brass' | 'pin' | 'hook' | 'lead' | 'plug' | 'bore' | 'pickedMetal' | 'pickedInside';
+
+/** Every material that is the same for a whole tub. */
+export interface Looks {
+  readonly outline: ShaderMaterial;
+  readonly edge: ShaderMaterial;
+  readonly surface: ShaderMaterial;
+  readonly wash: ShaderMaterial;
+  readonly parts: Readonly<Record<PartKind, Look>>;
+}
+
+/** How strongly a part fills its outline when seen through wood: lead is what one looks for, a plug is only wood. */
+const FILL = { metal: 0.42, lead: 0.78, plug: 0.34, bore: 0.16 } as const;
+
+/** Blued steel; a hook is neither ink nor brass. */
+const STEEL = '#4a565d';
+/** Dowel and putty. */
+const PLUG = '#7c5426';
+
+export function makeLooks(shared: Shared): Looks {
+  const metal = (): Look => ({
+    seen: makePartMaterial(shared, STEEL),
+    hidden: makeHiddenMaterial(shared, STEEL, 'behind', FILL.metal),
+  });
+  const inside = (fill: number): Look => ({ seen: null, hidden: makeHiddenMaterial(shared, PLUG, 'inside', fill) });
+  return {
+    outline: makeOutlineMaterial(shared),
+    edge: makeEdgeMaterial(shared),
+    surface: makeSurfaceMaterial(shared),
+    wash: makeWashMaterial(shared),
+    parts: {
+      brass: metal(),
+      pin: metal(),
+      hook: metal(),
+      lead: inside(FILL.lead),
+      plug: inside(FILL.plug),
+      bore: inside(FILL.bore),
+      pickedMetal: metal(),
+      pickedInside: inside(FILL.lead),
+    },
+  };
+}
+
+/** Puts the sheet's colours on everything. */
+export function paintLooks(looks: Looks, shared: Shared, palette: Palette): void {
+  setPalette(shared, palette);
+  const tints: Readonly<Record<PartKind, string>> = {
+    brass: palette.brass,
+    pin: palette.brass,
+    hook: STEEL,
+    lead: palette.lead,
+    plug: PLUG,
+    bore: palette.pencil,
+    pickedMetal: palette.picked,
+    pickedInside: palette.picked,
+  };
+  for (const kind of Object.keys(tints) as PartKind[]) {
+    const { seen, hidden } = looks.parts[kind];
+    if (seen) setTint(seen, tints[kind]);
+    setTint(hidden, tints[kind]);
+  }
+}
+
+export function disposeLooks(looks: Looks): void {
+  const parts = Object.values(looks.parts).flatMap(({ seen, hidden }) => (seen ? [seen, hidden] : [hidden]));
+  for (const material of [looks.outline, looks.edge, looks.surface, looks.wash, ...parts]) material.dispose();
+}

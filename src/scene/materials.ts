@@ -1,0 +1,248 @@
+import {
+  AlwaysDepth,
+  AlwaysStencilFunc,
+  BackSide,
+  Color,
+  DoubleSide,
+  EqualStencilFunc,
+  FrontSide,
+  GreaterDepth,
+  type IUniform,
+  ReplaceStencilOp,
+  ShaderMaterial,
+  type ShaderMaterialParameters,
+  Vector2,
+  Vector3,
+  Vector4,
+} from 'three';
+import partFragment from '../../shaders/hardware/part.frag.glsl?raw';
+import partVertex from '../../shaders/hardware/part.vert.glsl?raw';
+import hiddenFragment from '../../shaders/hardware/hidden.frag.glsl?raw';
+import edgeVertex from '../../shaders/ink/edge.vert.glsl?raw';
+import inkFragment from '../../shaders/ink/ink.frag.glsl?raw';
+import outlineVertex from '../../shaders/ink/outline.vert.glsl?raw';
+import surfaceFragment from '../../shaders/water/surface.frag.glsl?raw';
+import surfaceVertex from '../../shaders/water/surface.vert.glsl?raw';
+import washFragment from '../../shaders/water/wash.frag.glsl?raw';
+import washVertex from '../../shaders/water/wash.vert.glsl?raw';
+import linkFragment from '../../shaders/wood/link.frag.glsl?raw';
+import linkVertex from '../../shaders/wood/link.vert.glsl?raw';
+import type { Mm, WettedSlot } from '../../sim/index.ts';
+import type { Palette } from './palette.ts';
+import { withChunks } from './shader-chunks.ts';
+
+/** What all shaders of one tub share: one object for each uniform, so that setting it once sets it everywhere. */
+export interface Shared {
+  readonly uPixelRatio: IUniform<number>;
+  readonly uViewport_px: IUniform<Vector2>;
+  readonly uInk: IUniform<Color>;
+  readonly uWater: IUniform<Color>;
+  readonly uWaterline: IUniform<Color>;
+  readonly uSkyHorizon: IUniform<Color>;
+  readonly uSkyZenith: IUniform<Color>;
+  readonly uRipple: IUniform<number>;
+  readonly uTime_s: IUniform<number>;
+}
+
+/** Slots that one link's faces can have: a link has two faces, and a slot needs more height than a pin's eye. */
+export const SLOT_LIMIT = 8;
+
+const OPENS_NUMBER = { fore: 1, aft: 2 } as const;
+
+/** Pixels of wood are marked in the stencil, so that hidden parts show only through wood. */
+const WOOD = 1;
+const NOT_WOOD = 0;
+
+/** Of an overcast day, whatever the sheet's colours: it is mirrored, never seen. */
+const SKY = { horizon: '#f4f1e8', zenith: '#b9cdd2' } as const;
+
+/** Lengths of a line on the page in CSS pixels: the visible edge of drafting. */
+const OUTLINE_PX = 1.1;
+
+/** Uniforms that every tub material may ask for, in the palette's colours. */
+export function makeShared(): Shared {
+  return {
+    uPixelRatio: { value: 1 },
+    uViewport_px: { value: new Vector2(1, 1) },
+    uInk: { value: new Color() },
+    uWater: { value: new Color() },
+    uWaterline: { value: new Color() },
+    uSkyHorizon: { value: new Color(SKY.horizon) },
+    uSkyZenith: { value: new Color(SKY.zenith) },
+    uRipple: { value: 0 },
+    uTime_s: { value: 0 },
+  };
+}
+
+export function setPalette(shared: Shared, palette: Palette): void {
+  shared.uInk.value.set(palette.ink);
+  shared.uWater.value.set(palette.water);
+  shared.uWaterline.value.set(palette.waterDeep);
+}
+
+/** Tells the shaders how many device pixels the tub has, and how many of them make one of the page's. */
+export function setViewport(shared: Shared, width_px: number, height_px: number, pixelRatio: number): void {
+  shared.uViewport_px.value.set(width_px, height_px);
+  shared.uPixelRatio.value = pixelRatio;
+}
+
+/** ripple: 0 is a mirror, 1 a lively breeze. */
+export function setWaves(shared: Shared, ripple: number, time_s: number): void {
+  shared.uRipple.value = ripple;
+  shared.uTime_s.value = time_s;
+}
+
+/** Wood of one link. */
+export function makeLinkMaterial(shared: Shared, tint: string): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: linkVertex,
+    fragmentShader: linkFragment,
+    defines: { SLOT_LIMIT },
+    side: FrontSide,
+    ...stencilled(WOOD),
+    uniforms: {
+      ...pick(shared, 'uWater', 'uInk', 'uWaterline', 'uPixelRatio'),
+      uWood: { value: new Color(tint) },
+      uSlots_mm: { value: Array.from({ length: SLOT_LIMIT }, () => new Vector4()) },
+    },
+  });
+}
+
+/** Opens a link's faces where its slots come out; slots beyond the limit stay shut. */
+export function setSlots(material: ShaderMaterial, slots: readonly WettedSlot[]): void {
+  const boxes = material.uniforms.uSlots_mm.value as Vector4[];
+  boxes.forEach((box, i) => {
+    const slot = slots[i];
+    if (slot) box.set(slot.width / 2, slot.z[0], slot.z[1], OPENS_NUMBER[slot.opens]);
+    else box.set(0, 0, 0, 0);
+  });
+}
+
+/** The visible edge round a link. */
+export function makeOutlineMaterial(shared: Shared): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: outlineVertex,
+    fragmentShader: inkFragment,
+    side: BackSide,
+    uniforms: {
+      ...pick(shared, 'uInk', 'uViewport_px', 'uPixelRatio'),
+      uWidth_px: { value: OUTLINE_PX },
+      uCover: { value: 1 },
+    },
+  });
+}
+
+/** Rims of joint faces, as lines. */
+export function makeEdgeMaterial(shared: Shared): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: edgeVertex,
+    fragmentShader: inkFragment,
+    transparent: true,
+    depthWrite: false,
+    uniforms: { ...pick(shared, 'uInk'), uCover: { value: 0.8 } },
+  });
+}
+
+/** A metal part where nothing stands before it. */
+export function makePartMaterial(shared: Shared, tint: string): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: partVertex,
+    fragmentShader: partFragment,
+    ...stencilled(NOT_WOOD),
+    uniforms: { ...pick(shared, 'uWater'), uTint: { value: new Color(tint) } },
+  });
+}
+
+/**
+ * A part seen through the wood. behind: only where wood stands before it; inside: wherever there is wood on the
+ * screen, for what never comes out of it.
+ */
+export function makeHiddenMaterial(
+  shared: Shared,
+  tint: string,
+  where: 'behind' | 'inside',
+  fill: number,
+): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: partVertex,
+    fragmentShader: hiddenFragment,
+    transparent: true,
+    depthWrite: false,
+    depthFunc: where === 'behind' ? GreaterDepth : AlwaysDepth,
+    stencilWrite: true,
+    stencilFunc: EqualStencilFunc,
+    stencilRef: WOOD,
+    uniforms: { ...pick(shared, 'uPixelRatio'), uTint: { value: new Color(tint) }, uFill: { value: fill } },
+  });
+}
+
+/** Colours a part anew, seen or hidden. */
+export function setTint(material: ShaderMaterial, tint: string): void {
+  (material.uniforms.uTint.value as Color).set(tint);
+}
+
+/** The water's surface. */
+export function makeSurfaceMaterial(shared: Shared): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: surfaceVertex,
+    fragmentShader: surfaceFragment,
+    transparent: true,
+    depthWrite: false,
+    side: DoubleSide,
+    uniforms: {
+      ...pick(shared, 'uWater', 'uSkyHorizon', 'uSkyZenith', 'uRipple', 'uTime_s'),
+      uHalfSize_mm: { value: new Vector2(1, 1) },
+      uFade_mm: { value: 1 },
+    },
+  });
+}
+
+/** half: of the sheet's length and width; fade: how broad its soft rim is. */
+export function setSurface(material: ShaderMaterial, half: readonly [Mm, Mm], fade: Mm): void {
+  (material.uniforms.uHalfSize_mm.value as Vector2).set(...half);
+  material.uniforms.uFade_mm.value = fade;
+}
+
+/** The wash under the waterline in level views. */
+export function makeWashMaterial(shared: Shared): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: washVertex,
+    fragmentShader: washFragment,
+    transparent: true,
+    depthTest: false,
+    depthWrite: false,
+    side: DoubleSide,
+    uniforms: {
+      ...pick(shared, 'uWater', 'uPixelRatio'),
+      uInk: shared.uWaterline,
+      uHalfLength_mm: { value: 1 },
+      uDepth_mm: { value: 1 },
+      uMiddle_mm: { value: new Vector3() },
+    },
+  });
+}
+
+/** middle: x of the middle of what is shown; the sheet reaches halfLength to both sides and depth down. */
+export function setWash(material: ShaderMaterial, middle: Mm, halfLength: Mm, depth: Mm): void {
+  (material.uniforms.uMiddle_mm.value as Vector3).set(middle, 0, 0);
+  material.uniforms.uHalfLength_mm.value = halfLength;
+  material.uniforms.uDepth_mm.value = depth;
+}
+
+/** On wood and on what stands before wood the stencil tells which of the two is nearer. */
+function stencilled(mark: number): ShaderMaterialParameters {
+  return { stencilWrite: true, stencilRef: mark, stencilFunc: AlwaysStencilFunc, stencilZPass: ReplaceStencilOp };
+}
+
+function shaderMaterial(parameters: ShaderMaterialParameters & { vertexShader: string; fragmentShader: string }): ShaderMaterial {
+  return new ShaderMaterial({
+    ...parameters,
+    vertexShader: withChunks(parameters.vertexShader),
+    fragmentShader: withChunks(parameters.fragmentShader),
+  });
+}
+
+/** Some of the shared uniforms: the objects themselves, not copies. */
+function pick<Name extends keyof Shared>(shared: Shared, ...names: readonly Name[]): Pick<Shared, Name> {
+  return Object.fromEntries(names.map((name) => [name, shared[name]])) as Pick<Shared, Name>;
+}

@@ -1,0 +1,74 @@
+import { Matrix4, Vector3 } from 'three';
+import type { Mm, Vec3 } from '../../sim/index.ts';
+import { worldFromBody } from './frame.ts';
+
+/** How a body stands in still water: `up` in the body frame, the water where up·p < offset. */
+export interface Pose {
+  readonly up: Vec3;
+  readonly offset: Mm;
+}
+
+/** Called with world from body whenever the picture's pose has changed. */
+export type PoseListener = (worldFromBody: Matrix4) => void;
+
+/** The pose that is drawn, on its way to the pose that was found. */
+export interface Motion {
+  /** World from body as drawn now; rewritten in place. */
+  readonly matrix: Matrix4;
+  /** Sets out for a pose; the first one, and any while still, is taken up at once. */
+  aim(pose: Pose, now_ms: number, still: boolean): void;
+  /** Moves on to a time; true while there is more to come. */
+  step(now_ms: number): boolean;
+  /** Calls back at once and at every move; the answer ends that. */
+  listen(listener: PoseListener): () => void;
+}
+
+/** Long enough to see which way it went, short enough not to wait for. */
+const EASE_MS = 200;
+
+/** Two ups that nearly oppose each other have no way between them: the pose jumps. */
+const OPPOSITE = -0.999;
+
+/** Eases from pose to pose by mutation, so that frames make no garbage and React is not told of them. */
+export function createMotion(): Motion {
+  const matrix = new Matrix4();
+  const listeners = new Set<PoseListener>();
+  const [from, to, up] = [new Vector3(0, 0, 1), new Vector3(0, 0, 1), new Vector3(0, 0, 1)];
+  const offset = { from: 0, to: 0, drawn: 0 };
+  let began_ms = 0;
+  let aimed = false;
+  let moving = false;
+
+  function draw(share: number): void {
+    up.lerpVectors(from, to, share).normalize();
+    offset.drawn = offset.from + (offset.to - offset.from) * share;
+    worldFromBody(up, offset.drawn, matrix);
+    for (const listener of listeners) listener(matrix);
+  }
+
+  return {
+    matrix,
+    aim(pose, now_ms, still) {
+      from.copy(up);
+      offset.from = offset.drawn;
+      to.set(...pose.up);
+      offset.to = pose.offset;
+      began_ms = now_ms;
+      moving = aimed && !still && from.dot(to) > OPPOSITE;
+      aimed = true;
+      if (!moving) draw(1);
+    },
+    step(now_ms) {
+      if (!moving) return false;
+      const share = Math.min(1, Math.max(0, (now_ms - began_ms) / EASE_MS));
+      draw(share * share * (3 - 2 * share));
+      moving = share < 1;
+      return moving;
+    },
+    listen(listener) {
+      listeners.add(listener);
+      listener(matrix);
+      return () => listeners.delete(listener);
+    },
+  };
+}

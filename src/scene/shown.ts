@@ -1,0 +1,94 @@
+import type { Float, Hardware, LinkAnswers, Mm, PlacedEye, PlacedHole, PlacedHung, PlacedPin, Wetted } from '../../sim/index.ts';
+import type { Answers } from '../engine/answers.ts';
+import type { View } from '../view/view.ts';
+import type { Pose } from './motion.ts';
+
+/** One link as it is drawn. */
+export interface ShownLink {
+  readonly index: number;
+  readonly wetted: Wetted;
+}
+
+/** Everything the tub draws: bodies, what they carry, and the one attitude they all stand in. */
+export interface ShownBait {
+  readonly links: readonly ShownLink[];
+  readonly float: Float;
+  readonly pose: Pose;
+  readonly eyes: readonly PlacedEye[];
+  readonly pins: readonly PlacedPin[];
+  readonly holes: readonly PlacedHole[];
+  readonly hung: readonly PlacedHung[];
+  /** Kept from an older run because the newest design cannot be worked out. */
+  readonly kept: boolean;
+}
+
+/**
+ * What there is to see: of the newest run if it has all that the picture needs, else of the last run that had; null
+ * before there was any.
+ */
+export function shownBait(answers: Pick<Answers, 'bait' | 'links' | 'lastGood'>, shown: View['shown']): ShownBait | null {
+  const { bait, links, lastGood } = answers;
+  const now = picture(
+    links.map((link) => ({ wetted: valueOf(link.wetted), float: valueOf(link.float) })),
+    { hardware: valueOf(bait.hardware), assembled: valueOf(bait.assembled) },
+    shown,
+    false,
+  );
+  return now ?? picture(lastGood.links, lastGood.bait, shown, true);
+}
+
+type Seen<Value> = { readonly status: 'ok'; readonly value: Value } | { readonly status: 'failed' | 'blocked' };
+
+function valueOf<Value>(outcome: Seen<Value> | undefined): Value | undefined {
+  return outcome?.status === 'ok' ? outcome.value : undefined;
+}
+
+type Part<Value> = { readonly [Name in keyof Value]?: Value[Name] | undefined };
+
+function picture(
+  answers: readonly Part<Pick<LinkAnswers, 'wetted' | 'float'>>[],
+  bait: Part<{ readonly hardware: Hardware; readonly assembled: Float }>,
+  shown: View['shown'],
+  kept: boolean,
+): ShownBait | null {
+  const wanted = shown === 'whole' ? answers.map((_, index) => index) : [shown];
+  const links = wanted.flatMap((index) => {
+    const wetted = answers[index]?.wetted;
+    return wetted ? [{ index, wetted }] : [];
+  });
+  const float = shown === 'whole' ? bait.assembled : answers[shown]?.float;
+  if (!float || !bait.hardware || links.length === 0 || links.length < wanted.length) return null;
+  const isOn = (item: { readonly link: number }) => shown === 'whole' || item.link === shown;
+  return {
+    links,
+    float,
+    pose: poseOf(float, links),
+    eyes: bait.hardware.eyes.filter(isOn),
+    pins: bait.hardware.pins.filter(isOn),
+    holes: bait.hardware.holes.filter(isOn),
+    hung: bait.hardware.hung.filter(isOn),
+    kept,
+  };
+}
+
+/** A body that has left the surface is drawn a little under it: how deep it is has no answer, that it is under has. */
+const DEPTH_UNDER_MM = 10;
+
+function poseOf(float: Float, links: readonly ShownLink[]): Pose {
+  const { up, offset } = float;
+  if (offset !== null) return { up, offset };
+  return { up, offset: reachAlong(links, up) + DEPTH_UNDER_MM };
+}
+
+/** How far the links' coated surfaces reach in a direction of the body frame. */
+export function reachAlong(links: readonly ShownLink[], direction: Pose['up']): Mm {
+  const [x, y, z] = direction;
+  let reach = -Infinity;
+  for (const { wetted } of links) {
+    const { positions } = wetted.mesh;
+    for (let i = 0; i < positions.length; i += 3) {
+      reach = Math.max(reach, x * positions[i] + y * positions[i + 1] + z * positions[i + 2]);
+    }
+  }
+  return reach;
+}

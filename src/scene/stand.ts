@@ -1,0 +1,50 @@
+import type { Camera, Sheet } from '../view/view.ts';
+
+/** Size of the tub on the page, CSS pixels. */
+export interface TubSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What must fit into the tub: heights over and under still water, and the middle of what is shown, all in mm. */
+export interface Room {
+  readonly above: number;
+  readonly below: number;
+  readonly middle: number;
+}
+
+/** From what is shown towards the viewer, world frame. */
+type Direction = readonly [number, number, number];
+
+/** A hair off the upright, so that the picture knows which way round it lies: starboard up, as turned from the side. */
+const ALMOST = 1e-4;
+
+export const STANDS: Readonly<Record<Exclude<Camera, 'free'>, Direction>> = {
+  side: [0, -1, 0],
+  top: [0, -ALMOST, 1],
+  front: [-1, 0, 0],
+};
+
+/** Share of the tub's height from the top to the water, where there is room enough. */
+const WATER_SHARE = 0.4;
+/** For the numbers over the links, and a finger's breadth under the hooks; CSS pixels. */
+const OVERHEAD_PX = 30;
+const UNDERNEATH_PX = 12;
+
+/** CSS pixels from the top of the tub to still water in a level view: steady, unless what is shown would not fit. */
+export function waterAt(size: TubSize, room: Room, scale: number): number {
+  const above = room.above * scale + OVERHEAD_PX;
+  const below = room.below * scale + UNDERNEATH_PX;
+  if (above + below > size.height) return (size.height * above) / (above + below);
+  return Math.min(size.height - below, Math.max(above, WATER_SHARE * size.height));
+}
+
+/**
+ * How far the picture is shifted so that the middle of what is shown, around which the view turns, stands where the
+ * sheet has it: pixels right and down from the middle of the tub.
+ */
+export function shiftOf(camera: Exclude<Camera, 'free'>, size: TubSize, sheet: Sheet, room: Room): readonly [number, number] {
+  const right = camera === 'front' ? 0 : sheet.left + room.middle * sheet.scale - size.width / 2;
+  const down = camera === 'top' ? 0 : waterAt(size, room, sheet.scale) - size.height / 2;
+  return [right, down];
+}

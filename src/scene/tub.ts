@@ -1,0 +1,20 @@
+import { createContext, useContext } from 'react';
+import type { Looks } from './looks.ts';
+import type { Shared } from './materials.ts';
+import type { Motion } from './motion.ts';
+
+/** What everything in one tub shares. */
+export interface Tub {
+  readonly shared: Shared;
+  readonly looks: Looks;
+  readonly motion: Motion;
+}
+
+export const TubContext = createContext<Tub | null>(null);
+
+/** The tub that a component stands in. */
+export function useTub(): Tub {
+  const tub = useContext(TubContext);
+  if (tub === null) throw new Error('a part of the scene is used outside its tub');
+  return tub;
+}

@@ -1,0 +1,62 @@
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+
+/** Where the viewer stands. free: wherever the user has turned it to. */
+export type Camera = 'side' | 'top' | 'front' | 'free';
+
+/** The units that the page shows; nothing stored ever changes with them. */
+export type UnitSystem = 'mm-g' | 'in-oz';
+
+/** The sheet's one scale, which the tub and everything under it share. */
+export interface Sheet {
+  /** CSS pixels to a millimetre. */
+  readonly scale: number;
+  /** CSS pixels from the left edge of the tub to the nose tip. */
+  readonly left: number;
+}
+
+/** What this window shows; not part of the design, never saved with it, never undone. */
+export interface View {
+  /** The whole bait as its pins hold it, or one link alone, counted from the nose, from 0. */
+  readonly shown: 'whole' | number;
+  readonly camera: Camera;
+  readonly units: UnitSystem;
+  /** The part that is picked out: `hung:NAME`, `hole:NAME` or `hanger:NAME`. */
+  readonly selected: string | null;
+  readonly sheet: Sheet;
+}
+
+export const viewStore = createStore<View>()(() => ({
+  shown: 'whole',
+  camera: 'side',
+  units: 'mm-g',
+  selected: null,
+  sheet: { scale: 4, left: 24 },
+}));
+
+/** Reads the view inside a component, which is drawn anew only when what it reads has changed. */
+export function useView<Part>(select: (view: View) => Part): Part {
+  return useStore(viewStore, select);
+}
+
+export function show(shown: View['shown']): void {
+  viewStore.setState({ shown });
+}
+
+export function lookFrom(camera: Camera): void {
+  viewStore.setState({ camera });
+}
+
+export function showUnits(units: UnitSystem): void {
+  viewStore.setState({ units });
+}
+
+export function pick(selected: string | null): void {
+  viewStore.setState({ selected });
+}
+
+/** Sets the sheet's scale; an equal one changes nothing, so that measuring the page again redraws nothing. */
+export function layOutSheet(sheet: Sheet): void {
+  const { scale, left } = viewStore.getState().sheet;
+  if (scale !== sheet.scale || left !== sheet.left) viewStore.setState({ sheet });
+}

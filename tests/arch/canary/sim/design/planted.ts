@@ -1,0 +1,1 @@
+import '../hull/planted.ts';

@@ -1,0 +1,1 @@
+import '../numerics/planted.ts';

@@ -1,0 +1,7 @@
+import '../src/view/planted.ts';
+import 'node:fs';
+import 'three';
+import 'zod';
+import 'mathjs';
+import './missing.ts';
+import 'manifold-3d';

@@ -1,0 +1,1 @@
+import '../links/planted.ts';

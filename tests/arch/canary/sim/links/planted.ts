@@ -1,0 +1,1 @@
+import '../mesh/planted.ts';

@@ -1,0 +1,1 @@
+import '../steps.ts';

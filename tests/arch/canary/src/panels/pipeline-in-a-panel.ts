@@ -1,0 +1,3 @@
+import { createPipeline } from '../../sim/index.ts';
+
+createPipeline();

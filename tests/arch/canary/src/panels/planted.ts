@@ -1,0 +1,3 @@
+import '../scene/planted.ts';
+import '../../sim/tables/planted.ts';
+import 'three';

@@ -1,0 +1,1 @@
+import '../panels/planted.ts';

@@ -1,0 +1,2 @@
+import '../App.tsx';
+import 'node:fs';

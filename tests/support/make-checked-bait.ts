@@ -1,0 +1,139 @@
+import { evaluateDesign } from '../../sim/design/validate.ts';
+import type { Float } from '../../sim/hydro/float.ts';
+import { cutLinks } from '../../sim/links/cut.ts';
+import type { Ledger, LedgerLine } from '../../sim/mass/ledger.ts';
+import type { Wetted } from '../../sim/mesh/wetted.ts';
+import type { CheckedBait } from '../../sim/out/checked-bait.ts';
+import { boxMesh } from './box-mesh.ts';
+import { goodOf } from './change-file.ts';
+import { makeDesignFile } from './make-design.ts';
+
+/** A float with plain numbers: 3 mm proud, upright, steady. Fields given replace them; angles in radians. */
+export function makeFloat(changes: Partial<Float> = {}): Float {
+  return {
+    state: 'floats',
+    up: [0, 0, 1],
+    offset: 12,
+    trim: 0,
+    heel: 0,
+    draft: 30,
+    proud: 3,
+    displaced: 20_000,
+    buoyancyCentre: [30, 0, -1],
+    hungDisplaced: 250,
+    mass: 20.2,
+    gravityCentre: [30, 0, -4],
+    netWet: -1.5,
+    reserveShare: 0.075,
+    gm: 3,
+    gmLong: 40,
+    gmMin: 3,
+    neutral: false,
+    tender: false,
+    mirrored: false,
+    lyingHooks: false,
+    solver: { converged: true, steps: 4, passes: 12, force: 1e-9, moment: 1e-8 },
+    ...changes,
+  };
+}
+
+/**
+ * The plain bait of two links with answers written down by hand, no two of them alike, so that a report shows which
+ * answer stands where. They do not follow from each other.
+ */
+export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait {
+  const design = goodOf(evaluateDesign(makeDesignFile()));
+  const [setup] = design.setups;
+  if (setup === undefined) throw new Error('the plain bait has a setup');
+  const [head, tail] = cutLinks(design.body.length, design.links, design.joints);
+  if (head === undefined || tail === undefined) throw new Error('the plain bait has two links');
+  return {
+    design,
+    setup,
+    water: { density: 0.0009982, temperature: 20, salinity: 0, source: 'a table of water, p. 3' },
+    hardware: {
+      eyes: [],
+      pins: [
+        {
+          name: 'pin 1',
+          joint: 0,
+          link: 0,
+          heldBy: 'fore',
+          x: 56,
+          z: [-12, 12],
+          diameter: 2,
+          density: 0.00785,
+          wet: [],
+          bored: [[-12, 12]],
+        },
+      ],
+      holes: [],
+      hung: [
+        { name: 'fore treble', link: 0, eye: [36, 0, -19], mass: 2, volume: 254.8, hang: 30 },
+        { name: 'aft treble', link: 1, eye: [96, 0, -16], mass: 2.1, volume: 267.5, hang: 31 },
+      ],
+    },
+    links: [
+      {
+        spec: head,
+        wetted: wettedBox(0, 59, true),
+        ledger: ledgerOf([
+          line({ name: 'wood', kind: 'wood', mass: 12.25, at: [31, 0, 0.5], source: 'density in the design' }),
+          line({
+            name: 'line tie',
+            kind: 'hanger',
+            mass: 0.4,
+            at: [-2, 0, 0],
+            outsideVolume: 21,
+            outsideAt: [-3, 0, 0],
+          }),
+        ]),
+        float: makeFloat({ trim: Math.PI / 60, up: [Math.sin(Math.PI / 60), 0, Math.cos(Math.PI / 60)] }),
+      },
+      {
+        spec: tail,
+        wetted: wettedBox(61, 120, false),
+        ledger: ledgerOf([
+          line({ name: 'wood', kind: 'wood', mass: 13.5, at: [88, 0, 0.25], source: 'density in the design' }),
+        ]),
+        float: makeFloat({ state: 'sinks', offset: null, draft: null, proud: null, netWet: 0.8, reserveShare: -0.04 }),
+      },
+    ],
+    assembled: makeFloat({ mass: 41.5, netWet: -2.25, reserveShare: 0.054, proud: 2.5, heel: -Math.PI / 36 }),
+    target: {
+      assembled: { up: [0, 0, 1], offset: 15, netWet: null },
+      links: [
+        { up: [0, 0, 1], offset: 15, netWet: null },
+        { up: [0, 0, 1], offset: null, netWet: 0 },
+      ],
+      checks: [
+        { what: 'proud', wanted: 3, got: 2.5, tolerance: 0.5, met: true },
+        { what: 'heel', wanted: 0, got: -Math.PI / 36, tolerance: Math.PI / 90, met: false },
+      ],
+      met: false,
+    },
+    warnings: [{ code: 'wall-thin', where: 'head hole', text: 'Hole head hole leaves 2.1 mm of wood.' }],
+    ...changes,
+  };
+}
+
+function wettedBox(from: number, to: number, slotted: boolean): Wetted {
+  const slot = { from: [to - 7, -4, -2], to: [to, 4, 2] } as const;
+  return {
+    mesh: boxMesh({ from: [from, -10, -18], to: [to, 10, 18] }, slotted ? [slot] : []),
+    volume: (to - from) * 20 * 36 - (slotted ? 7 * 8 * 4 : 0),
+    centre: [(from + to) / 2, 0, 0],
+    slots: slotted ? [{ opens: 'aft', width: 8, z: [-2, 2], floor: to - 7, volume: 224 }] : [],
+    skinGrowth: 0.2,
+    faceGrowth: 0,
+    films: [],
+  };
+}
+
+function line(given: Partial<LedgerLine> & Pick<LedgerLine, 'name' | 'kind' | 'mass' | 'at'>): LedgerLine {
+  return { outsideVolume: 0, outsideAt: [0, 0, 0], source: 'weighed by you', ...given };
+}
+
+function ledgerOf(lines: readonly LedgerLine[]): Ledger {
+  return { lines, mass: lines.reduce((sum, { mass }) => sum + mass, 0), centre: lines[0]?.at ?? [0, 0, 0] };
+}

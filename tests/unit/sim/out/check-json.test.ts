@@ -1,0 +1,122 @@
+import { describe, expect, test } from 'vitest';
+import { type CheckJson, checkJson } from '../../../../sim/out/check-json.ts';
+import { makeCheckedBait } from '../../../support/make-checked-bait.ts';
+
+const BAIT = makeCheckedBait();
+const JSON_BAIT = JSON.parse(JSON.stringify(checkJson(BAIT))) as CheckJson;
+
+/** What others may rely on: the keys of every object, in their order. */
+const FLOAT_KEYS = [
+  ...['state', 'up', 'offset_mm', 'trim_deg', 'heel_deg', 'displaced_mm3', 'cb_mm', 'reserve_percent'],
+  ...['gm_mm', 'gm_long_mm', 'gm_min_mm', 'proud_mm', 'net_wet_g', 'sink_mm_s', 'neutral', 'tender', 'hump_g_mm'],
+];
+
+describe('the keys of check --json', () => {
+  const [head] = JSON_BAIT.links;
+  test.each<[place: string, object: object | null | undefined, keys: readonly string[]]>([
+    ['the whole', JSON_BAIT, ['design', 'setup', 'water', 'links', 'assembled', 'warnings']],
+    ['water', JSON_BAIT.water, ['density_g_mm3', 'temperature_c', 'salinity_g_kg']],
+    ['a link', head, ['name', 'span_mm', 'fixed', 'outside', 'hung', 'ledger', 'target', 'float', 'other_attitudes']],
+    ['fixed', head?.fixed, ['mass_g', 'cg_mm']],
+    ['outside', head?.outside[0], ['name', 'volume_mm3', 'at_mm']],
+    ['hung', head?.hung[0], ['name', 'mass_g', 'volume_mm3', 'eye_mm', 'hang_mm']],
+    ['ledger', head?.ledger[0], ['name', 'kind', 'mass_g', 'at_mm', 'source']],
+    ['target', head?.target, ['up', 'offset_mm', 'net_wet_g']],
+    ['float of a link', head?.float, FLOAT_KEYS],
+    ['assembled', JSON_BAIT.assembled, ['float', 'other_attitudes', 'links', 'pins', 'total_fold_deg']],
+    ['float of the whole', JSON_BAIT.assembled.float, FLOAT_KEYS],
+    ['pose of a link', JSON_BAIT.assembled.links[0], ['up', 'offset_mm']],
+    ['a pin', JSON_BAIT.assembled.pins[0], ['x_mm', 'shear_g', 'moment_g_mm', 'twist_g_mm', 'slop_deg', 'reach_deg']],
+    ['a warning', JSON_BAIT.warnings[0], ['code', 'where', 'text']],
+  ])('%s', (_, object, keys) => {
+    expect(Object.keys(object ?? {})).toEqual(keys);
+  });
+});
+
+test('every answer stands under the key that names it', () => {
+  const [head, tail] = JSON_BAIT.links;
+  expect(JSON_BAIT).toMatchObject({ design: 'Boathouse Plain', setup: 'still pond' });
+  expect(JSON_BAIT.water).toEqual({ density_g_mm3: 0.0009982, temperature_c: 20, salinity_g_kg: 0 });
+  expect(head).toMatchObject({
+    name: 'head',
+    span_mm: [0, 59],
+    fixed: { mass_g: 12.65, cg_mm: [31, 0, 0.5] },
+    outside: [{ name: 'line tie', volume_mm3: 21, at_mm: [-3, 0, 0] }],
+    hung: [{ name: 'fore treble', mass_g: 2, volume_mm3: 254.8, eye_mm: [36, 0, -19], hang_mm: 30 }],
+    target: { up: [0, 0, 1], offset_mm: 15, net_wet_g: null },
+  });
+  expect(head?.ledger[0]).toEqual({
+    name: 'wood',
+    kind: 'wood',
+    mass_g: 12.25,
+    at_mm: [31, 0, 0.5],
+    source: 'density in the design',
+  });
+  expect(tail?.hung.map(({ name }) => name)).toEqual(['aft treble']);
+  expect(tail?.target).toEqual({ up: [0, 0, 1], offset_mm: null, net_wet_g: 0 });
+  expect(tail?.float).toMatchObject({ state: 'sinks', offset_mm: null, proud_mm: null, net_wet_g: 0.8 });
+  expect(JSON_BAIT.assembled.float).toMatchObject({
+    displaced_mm3: 20_000,
+    cb_mm: [30, 0, -1],
+    gm_mm: 3,
+    gm_long_mm: 40,
+    gm_min_mm: 3,
+    proud_mm: 2.5,
+    net_wet_g: -2.25,
+    neutral: false,
+    tender: false,
+  });
+});
+
+test('angles are degrees and the reserve is a percentage', () => {
+  // pi/60 rad, -pi/36 rad, a share of 0.054
+  expect(JSON_BAIT.links[0]?.float.trim_deg).toBeCloseTo(3, 12);
+  expect(JSON_BAIT.assembled.float.heel_deg).toBeCloseTo(-5, 12);
+  expect(JSON_BAIT.assembled.float.reserve_percent).toBeCloseTo(5.4, 12);
+});
+
+test('what is not worked out is null, never 0', () => {
+  for (const part of [...JSON_BAIT.links, JSON_BAIT.assembled]) {
+    expect(part.other_attitudes).toBeNull();
+    expect(part.float.sink_mm_s).toBeNull();
+    expect(part.float.hump_g_mm).toBeNull();
+  }
+  expect(JSON_BAIT.assembled.total_fold_deg).toBeNull();
+  expect(JSON_BAIT.assembled.pins).toEqual([
+    { x_mm: 56, shear_g: null, moment_g_mm: null, twist_g_mm: null, slop_deg: null, reach_deg: null },
+  ]);
+});
+
+test('held straight, every link stands as the whole bait does', () => {
+  const { up, offset_mm } = JSON_BAIT.assembled.float;
+  expect(JSON_BAIT.assembled.links).toEqual([
+    { up, offset_mm },
+    { up, offset_mm },
+  ]);
+});
+
+test('water whose density was measured has neither temperature nor salt', () => {
+  const water = { density: 0.001004, temperature: null, salinity: null, source: 'measured by you' };
+  const json = checkJson(makeCheckedBait({ water }));
+  expect(json.water).toEqual({ density_g_mm3: 0.001004, temperature_c: null, salinity_g_kg: null });
+});
+
+test('a link that no target is set for has none', () => {
+  const bait = makeCheckedBait();
+  const json = checkJson({ ...bait, target: { ...bait.target, links: [] } });
+  expect(json.links.map(({ target }) => target)).toEqual([null, null]);
+});
+
+test('the pins are listed from the nose, whichever link carries them', () => {
+  const [pin] = BAIT.hardware.pins;
+  if (pin === undefined) throw new Error('the plain bait has a pin');
+  const pins = [{ ...pin, joint: 1, x: 90 }, pin];
+  const json = checkJson(makeCheckedBait({ hardware: { ...BAIT.hardware, pins } }));
+  expect(json.assembled.pins.map(({ x_mm }) => x_mm)).toEqual([56, 90]);
+});
+
+test('numbers keep their full precision through the text', () => {
+  const float = { ...BAIT.assembled, displaced: 20_000 / 3 };
+  const json = JSON.parse(JSON.stringify(checkJson(makeCheckedBait({ assembled: float })))) as CheckJson;
+  expect(json.assembled.float.displaced_mm3).toBe(20_000 / 3);
+});

@@ -1,0 +1,111 @@
+import { describe, expect, test } from 'vitest';
+import { checkReport } from '../../../../sim/out/check-report.ts';
+import { makeCheckedBait, makeFloat } from '../../../support/make-checked-bait.ts';
+
+const REPORT = checkReport(makeCheckedBait());
+
+describe('the report on a bait', () => {
+  test('begins with the design, its setup and its water', () => {
+    expect(REPORT.split('\n').slice(0, 5)).toEqual([
+      'Boathouse Plain: still pond',
+      'Body   120.0 × 36.0 × 20.0 mm, 2 links',
+      'Wood   0.600 g/cm³',
+      'Water  20.0 °C, 0.0 g/kg salt, 0.99820 g/cm³ (a table of water, p. 3)',
+      'Places in mm from the nose tip: x aft, y to starboard, z up.',
+    ]);
+  });
+
+  test('gives the whole bait first, then the links from the nose, then the rest', () => {
+    const heads = REPORT.split('\n').filter(
+      (line) => /^[A-Z]/.test(line) && !/^(Boathouse|Body|Wood|Water|Places)/.test(line),
+    );
+    expect(heads).toEqual([
+      'Whole bait, held straight',
+      'Link 1 of 2, alone: head (0.0 to 59.0 mm)',
+      'Link 2 of 2, alone: tail (61.0 to 120.0 mm)',
+      'Hung',
+      'Warnings',
+      'Target',
+      'How far to trust it',
+    ]);
+  });
+
+  test('says each verdict in words', () => {
+    expect(REPORT).toContain('  The bait floats 2.5 mm proud, leans 5.0° to port.\n');
+    expect(REPORT).toContain('  Head floats 3.0 mm proud, 3.0° nose-down.\n');
+    expect(REPORT).toContain('  Tail sinks, 0.80 g heavier than its water, level.\n');
+  });
+
+  test('gives the numbers behind a verdict', () => {
+    const [, whole = ''] = REPORT.split('\n\n');
+    expect(whole.split('\n').slice(2)).toEqual([
+      '  mass         41.50 g, 4.10 g of it hung',
+      '  reserve      2.25 g, 5.4 % of the mass',
+      '  attitude     trim 0.0° (nose-down +), heel -5.0° (starboard down +)',
+      '  water        draft 30.0 mm, proud 2.5 mm',
+      '  displaced    20.00 cm³ by the body, 0.25 cm³ by what hangs',
+      '  weight at    x 30.0, y 0.0, z -4.0',
+      '  buoyancy at  x 30.0, y 0.0, z -1.0',
+      '  steadiness   GM: across 3.00, along 40.00, least 3.00 mm',
+    ]);
+  });
+
+  test('lists what weighs on a link, adds it up, and keeps what hangs apart', () => {
+    const table = REPORT.split('\n\n').find((block) => block.startsWith('  ledger'));
+    expect(table?.split('\n')).toEqual([
+      '  ledger             kind        g     x    y      z  from',
+      '  wood               wood    12.25  31.0  0.0    0.5  density in the design',
+      '  line tie           hanger   0.40  -2.0  0.0    0.0  weighed by you',
+      '  all that is fixed          12.65  31.0  0.0    0.5',
+      '  fore treble        hung     2.00  36.0  0.0  -19.0  pulls at its eye',
+    ]);
+  });
+
+  test('shows warnings, and targets with what was wanted and got', () => {
+    expect(REPORT).toContain('Warnings\n  Hole head hole leaves 2.1 mm of wood.\n');
+    expect(REPORT).toContain('  met: proud 3.0 mm wanted, 2.5 mm got (within 0.5 mm)\n');
+    expect(REPORT).toContain('  missed: heel 0.0° wanted, -5.0° got (within 2.0°)\n');
+  });
+
+  test('ends with how far to trust it, and no word of the film while the reserve is more than a gram', () => {
+    expect(REPORT).toContain('How far to trust it\n');
+    expect(REPORT).not.toContain('film');
+    expect(REPORT.endsWith('.\n')).toBe(true);
+  });
+
+  test('leaves no space at the end of a line', () => {
+    expect(REPORT.split('\n').filter((line) => /\s$/.test(line))).toEqual([]);
+  });
+});
+
+test('a bait within a gram of hanging is told of the film of the water', () => {
+  expect(checkReport(makeCheckedBait({ assembled: makeFloat({ netWet: -0.9 }) }))).toContain('film');
+});
+
+test('a bait under water has no draft, and what rights it is buoyancy over weight', () => {
+  const assembled = makeFloat({ state: 'sinks', netWet: 1.2, offset: null, draft: null, proud: null, gmMin: 3.25 });
+  const report = checkReport(makeCheckedBait({ assembled }));
+  expect(report).toContain('  water        over its back\n');
+  expect(report).toContain('  steadiness   buoyancy 3.25 mm over weight\n');
+  expect(report).not.toMatch(/NaN|null|undefined/);
+});
+
+test('a target that cannot be read off, because all is under water, says so', () => {
+  const bait = makeCheckedBait();
+  const checks = [{ what: 'proud', wanted: 3, got: null, tolerance: 0.5, met: false }] as const;
+  const report = checkReport({ ...bait, target: { ...bait.target, checks } });
+  expect(report).toContain('  missed: proud 3.0 mm wanted, it is wholly under water (within 0.5 mm)\n');
+});
+
+test('a bait without hooks or warnings says so, and water of measured density gives only that', () => {
+  const bait = makeCheckedBait();
+  const report = checkReport({
+    ...bait,
+    warnings: [],
+    hardware: { ...bait.hardware, hung: [] },
+    water: { density: 0.001004, temperature: null, salinity: null, source: 'measured by you' },
+  });
+  expect(report).toContain('Hung\n  nothing\n');
+  expect(report).toContain('Warnings\n  none\n');
+  expect(report).toContain('Water  1.00400 g/cm³ (measured by you)\n');
+});

@@ -1,0 +1,72 @@
+import { describe, expect, test } from 'vitest';
+import { readArguments } from '../../../../src/cli/arguments.ts';
+import { Refusal } from '../../../../src/cli/exit.ts';
+
+const CHECK = { command: 'check', design: 'shad.json', setup: null, json: false, strict: false } as const;
+
+describe('what a maker types', () => {
+  test.each([
+    ['check shad.json', CHECK],
+    ['check shad.json --json --strict', { ...CHECK, json: true, strict: true }],
+    ['check --strict shad.json --setup topwater', { ...CHECK, strict: true, setup: 'topwater' }],
+    ['check shad.json --setup=topwater', { ...CHECK, setup: 'topwater' }],
+    ['check shad.json --setup=--odd', { ...CHECK, setup: '--odd' }],
+    ['check shad.json --setup -1g', { ...CHECK, setup: '-1g' }],
+    ['check -', { ...CHECK, design: '-' }],
+    ['check --json -- --shad.json', { ...CHECK, json: true, design: '--shad.json' }],
+    ['export shad.json --out dir --solids', { command: 'export', design: 'shad.json', setup: null, out: 'dir' }],
+    ['--help', { command: 'help' }],
+    ['-h', { command: 'help' }],
+    ['check --help', { command: 'help' }],
+    ['export shad.json -h', { command: 'help' }],
+    ['--version', { command: 'version' }],
+  ])('floatwright %s', (line, wanted) => {
+    expect(readArguments(line.split(' '))).toEqual(wanted);
+  });
+});
+
+describe('what makes no sense is refused with what is allowed', () => {
+  test.each([
+    ['', 'floatwright: a command is wanted: check, export (see floatwright --help)'],
+    ['ballast shad.json', 'floatwright: unknown command "ballast", known: check, export (see floatwright --help)'],
+    ['toString', 'floatwright: unknown command "toString", known: check, export (see floatwright --help)'],
+    ['--json check', 'floatwright: a command comes first, got "--json" (see floatwright --help)'],
+    [
+      'check',
+      'floatwright check: a DESIGN is wanted: a design file, or - for standard input (usage: floatwright check DESIGN [--setup NAME] [--json] [--strict])',
+    ],
+    [
+      'check a.json b.json',
+      'floatwright check: one DESIGN at a time, got "a.json" and "b.json" (usage: floatwright check DESIGN [--setup NAME] [--json] [--strict])',
+    ],
+    [
+      'check a.json --jsn',
+      'floatwright check: unknown option "--jsn", known: --setup NAME, --json, --strict (usage: floatwright check DESIGN [--setup NAME] [--json] [--strict])',
+    ],
+  ])('floatwright %s', (line, reason) => {
+    expect(() => readArguments(line === '' ? [] : line.split(' '))).toThrow(new Refusal([reason]));
+  });
+
+  test.each([
+    ['check a.json --setup', '--setup wants a value: --setup NAME'],
+    ['check a.json --setup --json', '--setup wants a value: --setup NAME'],
+    ['check a.json --setup=', '--setup wants a value: --setup NAME'],
+    ['check a.json --setup one --setup two', '--setup is given twice'],
+    ['check a.json --json --json', '--json is given twice'],
+    ['check a.json --json=yes', '--json takes no value, got "yes"'],
+    ['check a.json --no-json', 'unknown option "--no-json"'],
+    ['check a.json --constructor', 'unknown option "--constructor"'],
+    ['check a.json -j', 'unknown option "-j"'],
+    ['check a.json --out dir', 'unknown option "--out"'],
+    ['export a.json --out dir', 'say what to export: --solids'],
+    ['export a.json --solids', '--out DIR is wanted: the folder to write to'],
+    ['export a.json --solids --out', '--out wants a value: --out DIR'],
+    [
+      'export a.json --solids --out dir --strict',
+      'unknown option "--strict", known: --out DIR, --setup NAME, --solids',
+    ],
+  ])('floatwright %s', (line, reason) => {
+    expect(() => readArguments(line.split(' '))).toThrow(reason);
+    expect(() => readArguments(line.split(' '))).toThrow(Refusal);
+  });
+});

@@ -1,0 +1,36 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+import { SummaryReporter } from './support/summary-reporter.ts';
+
+const MINUTE_MS = 60_000;
+
+/** One project per question a test can ask; each is a folder of tests/. */
+function project(name: string, settings: object = {}) {
+  return {
+    extends: true as const,
+    test: { name, include: [`tests/${name}/**/*.test.{ts,tsx}`], ...settings },
+  };
+}
+
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  test: {
+    reporters: ['default', new SummaryReporter()],
+    projects: [
+      project('unit', { testTimeout: MINUTE_MS / 4 }),
+      // random designs: the number of runs is set from outside, and a busy machine is slow
+      project('property', { testTimeout: 30 * MINUTE_MS }),
+      project('reference', { testTimeout: MINUTE_MS }),
+      project('golden', { testTimeout: MINUTE_MS }),
+      project('arch', { testTimeout: MINUTE_MS }),
+      // after all others and one file at a time: a software-drawn page wants both cores
+      project('e2e', {
+        globalSetup: 'tests/support/global-setup.ts',
+        testTimeout: 2 * MINUTE_MS,
+        hookTimeout: 2 * MINUTE_MS,
+        maxWorkers: 1,
+        sequence: { groupOrder: 1 },
+      }),
+    ],
+  },
+});
