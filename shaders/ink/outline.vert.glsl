@@ -9,7 +9,7 @@ uniform float uPixelRatio;
 void main() {
   vec4 clip = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
   vec2 outward = (projectionMatrix * vec4(normalMatrix * normal, 0.0)).xy * uViewport_px;
-  float long = length(outward);
-  if (long > 0.0) clip.xy += outward / long * 2.0 * uWidth_px * uPixelRatio / uViewport_px * clip.w;
+  float size = length(outward);
+  if (size > 0.0) clip.xy += outward / size * 2.0 * uWidth_px * uPixelRatio / uViewport_px * clip.w;
   gl_Position = clip;
 }

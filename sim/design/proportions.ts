@@ -20,16 +20,11 @@ export function proportionIssues(file: WorkedFile): readonly Issue[] {
 
 function bodyIssues(body: WorkedBody): readonly Issue[] {
   const sizes = ['length_mm', 'height_mm', 'width_mm'] as const;
-  // against a size that is itself wrong, every other number would be wrong too
+  // against a size or a peak that is itself wrong, every other number would be wrong too
   const areSane = sizes.every((key) => isWithin(body[key], rangeAt(['body', key]) ?? { low: 0, high: 0 }));
   if (!areSane) return [];
-  return [
-    ...backShare(body),
-    ...stationShare(body, 'deepest_x_mm'),
-    ...stationShare(body, 'widest_x_mm'),
-    ...stem(body),
-    ...leanness(body),
-  ];
+  const peaks = [...backShare(body), ...stationShare(body, 'deepest_x_mm'), ...stationShare(body, 'widest_x_mm')];
+  return [...peaks, ...(peaks.length === 0 ? stem(body) : []), ...leanness(body)];
 }
 
 function backShare(body: WorkedBody): readonly Issue[] {
@@ -55,33 +50,32 @@ function stationShare(body: WorkedBody, key: 'deepest_x_mm' | 'widest_x_mm'): re
 /** The outline falls from its peak to the stem on every side, so the stem's end lies strictly inside the peak's. */
 function stem(body: WorkedBody): readonly Issue[] {
   const { z, depth, width, round } = tailOf(body);
+  const [top, bottom] = [z + depth / 2, z - depth / 2];
   const back = backOf(body);
+  const belly = back - body.height_mm;
   const issues: Issue[] = [];
-  const path = depth > 0 ? 'body.tail.depth_mm' : 'body.tail.z_mm';
-  const refuse = (message: string, where = path) =>
-    issues.push({ code: 'design/out-of-proportion', path: where, message, hint: 'make the stem smaller or move it' });
-  const top = z + depth / 2;
-  const bottom = z - depth / 2;
-  if (!(top < back)) {
-    refuse(
-      `the stem reaches up to ${withUnit(top, '_mm')}; less than the back's height ${withUnit(back, '_mm')} is allowed`,
-    );
-  }
-  if (!(bottom > back - body.height_mm)) {
-    const belly = withUnit(back - body.height_mm, '_mm');
-    refuse(`the stem reaches down to ${withUnit(bottom, '_mm')}; more than the belly's height ${belly} is allowed`);
+  const refuse = (key: string, message: string) =>
+    issues.push({
+      code: 'design/out-of-proportion',
+      path: `body.tail.${key}`,
+      message,
+      hint: 'make the tail end smaller or move it',
+    });
+  if (!(top < back && bottom > belly)) {
+    const given = `the tail end reaches from ${withUnit(bottom, '_mm')} to ${withUnit(top, '_mm')}`;
+    const allowed = `${withUnit(belly, '_mm')} to ${withUnit(back, '_mm')}, belly to back, both excluded`;
+    refuse(depth > 0 ? 'depth_mm' : 'z_mm', `${given}; allowed is inside ${allowed}`);
   }
   if (!(width < body.width_mm)) {
     const most = withUnit(body.width_mm, '_mm');
-    refuse(
-      `${withUnit(width, '_mm')} is too wide; less than the body's width ${most} is allowed`,
-      'body.tail.width_mm',
-    );
+    refuse('width_mm', `${withUnit(width, '_mm')} is too wide; less than the body's width ${most} is allowed`);
   }
   if (round > tailRun(body)) {
     const most = withUnit(tailRun(body), '_mm');
-    const message = `${withUnit(round, '_mm')} is too long; at most the ${most} from the peak to the tail are allowed`;
-    refuse(message, 'body.tail.round_mm');
+    refuse(
+      'round_mm',
+      `${withUnit(round, '_mm')} is too long; at most the ${most} from the peak to the tail are allowed`,
+    );
   }
   return issues;
 }

@@ -2,6 +2,7 @@ import type { ShaderMaterial } from 'three';
 import {
   makeEdgeMaterial,
   makeHiddenMaterial,
+  makeMarkMaterial,
   makeOutlineMaterial,
   makePartMaterial,
   makeSurfaceMaterial,
@@ -25,6 +26,8 @@ export type PartKind = 'brass' | 'pin' | 'hook' | 'lead' | 'plug' | 'bore' | 'pi
 export interface Looks {
   readonly outline: ShaderMaterial;
   readonly edge: ShaderMaterial;
+  /** Lines drawn over everything. */
+  readonly mark: ShaderMaterial;
   readonly surface: ShaderMaterial;
   readonly wash: ShaderMaterial;
   readonly parts: Readonly<Record<PartKind, Look>>;
@@ -47,6 +50,7 @@ export function makeLooks(shared: Shared): Looks {
   return {
     outline: makeOutlineMaterial(shared),
     edge: makeEdgeMaterial(shared),
+    mark: makeMarkMaterial(shared),
     surface: makeSurfaceMaterial(shared),
     wash: makeWashMaterial(shared),
     parts: {
@@ -84,5 +88,5 @@ export function paintLooks(looks: Looks, shared: Shared, palette: Palette): void
 
 export function disposeLooks(looks: Looks): void {
   const parts = Object.values(looks.parts).flatMap(({ seen, hidden }) => (seen ? [seen, hidden] : [hidden]));
-  for (const material of [looks.outline, looks.edge, looks.surface, looks.wash, ...parts]) material.dispose();
+  for (const material of [looks.outline, looks.edge, looks.mark, looks.surface, looks.wash, ...parts]) material.dispose();
 }

@@ -143,6 +143,18 @@ export function makeEdgeMaterial(shared: Shared): ShaderMaterial {
   });
 }
 
+/** Plumb lines through the centres: a drawing's own lines, over whatever is drawn. */
+export function makeMarkMaterial(shared: Shared): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: edgeVertex,
+    fragmentShader: inkFragment,
+    transparent: true,
+    depthTest: false,
+    depthWrite: false,
+    uniforms: { ...pick(shared, 'uInk'), uCover: { value: 0.9 } },
+  });
+}
+
 /** A metal part where nothing stands before it. */
 export function makePartMaterial(shared: Shared, tint: string): ShaderMaterial {
   return shaderMaterial({

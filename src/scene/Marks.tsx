@@ -1,0 +1,104 @@
+import { Html } from '@react-three/drei';
+import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { BufferGeometry, Float32BufferAttribute, type Group } from 'three';
+import type { Vec3 } from '../../sim/index.ts';
+import { ORDER } from './order.ts';
+import { reachAlong, type ShownBait, type ShownLink } from './shown.ts';
+import { useTub } from './tub.ts';
+
+/** Under the page's own lists and messages. */
+const LAYERS: [number, number] = [10, 0];
+/** Clear of the back, so that a number never lies on wood. */
+const OVER_BACK_MM = 3;
+/** Half the length of the line through a centre. */
+const PLUMB_MM = 9;
+
+/** Numbers over the links, the two centres with the plumb line through each, and the name of the water's surface. */
+export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly waterEnd: Vec3 }) {
+  const plumb = useMemo(() => {
+    const line = new BufferGeometry();
+    line.setAttribute('position', new Float32BufferAttribute([0, 0, -PLUMB_MM, 0, 0, PLUMB_MM], 3));
+    return line;
+  }, []);
+  useEffect(() => () => plumb.dispose(), [plumb]);
+  return (
+    <>
+      {bait.links.map((link) => (
+        <Follow key={link.index} point={overBack(link)}>
+          <Label className="link-number">{link.index + 1}</Label>
+        </Follow>
+      ))}
+      <Follow point={bait.float.gravityCentre} line={plumb}>
+        <Label className="centre weight">
+          <CentreOfGravity />G
+        </Label>
+      </Follow>
+      <Follow point={bait.float.buoyancyCentre} line={plumb}>
+        <Label className="centre lift">
+          <CentreOfBuoyancy />B
+        </Label>
+      </Follow>
+      <group position={[...waterEnd]}>
+        <Label className="water-name">still water</Label>
+      </group>
+    </>
+  );
+}
+
+function overBack(link: ShownLink): Vec3 {
+  const fore = -reachAlong([link], [-1, 0, 0]);
+  const aft = reachAlong([link], [1, 0, 0]);
+  return [(fore + aft) / 2, 0, reachAlong([link], [0, 0, 1]) + OVER_BACK_MM];
+}
+
+interface FollowProps {
+  /** In the body frame. */
+  readonly point: Vec3;
+  readonly line?: BufferGeometry;
+  readonly children: ReactNode;
+}
+
+/** Stands upright in the world at a point of the body, wherever the body goes. */
+function Follow({ point, line, children }: FollowProps) {
+  const { looks, motion } = useTub();
+  const group = useRef<Group>(null);
+  const [x, y, z] = point;
+  useLayoutEffect(
+    () => motion.listen((worldFromBody) => group.current?.position.set(x, y, z).applyMatrix4(worldFromBody)),
+    [motion, x, y, z],
+  );
+  return (
+    <group ref={group}>
+      {line && <lineSegments geometry={line} material={looks.mark} renderOrder={ORDER.marks} frustumCulled={false} />}
+      {children}
+    </group>
+  );
+}
+
+function Label({ className, children }: { readonly className: string; readonly children: ReactNode }) {
+  return (
+    <Html center zIndexRange={LAYERS} className={`mark ${className}`} pointerEvents="none">
+      {children}
+    </Html>
+  );
+}
+
+/** The drafting mark: a circle with two opposite quarters filled. */
+function CentreOfGravity() {
+  return (
+    <svg viewBox="-8 -8 16 16" aria-hidden="true">
+      <circle r="7" />
+      <path d="M0 0V-7A7 7 0 0 1 7 0ZM0 0V7A7 7 0 0 1 -7 0Z" className="filled" />
+    </svg>
+  );
+}
+
+/** Its counterpart: a circle with a cross, empty as water is. */
+function CentreOfBuoyancy() {
+  return (
+    <svg viewBox="-8 -8 16 16" aria-hidden="true">
+      <circle r="7" />
+      <path d="M-7 0H7M0 -7V7" />
+    </svg>
+  );
+}

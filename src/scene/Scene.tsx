@@ -1,0 +1,129 @@
+import { Canvas, useThree } from '@react-three/fiber';
+import { useEffect, useMemo, useState } from 'react';
+import { useAnswers } from '../engine/answers.ts';
+import { pick, useView } from '../view/view.ts';
+import { Ballast } from './Ballast.tsx';
+import { CameraStand } from './CameraStand.tsx';
+import { SCENE_FROM_WORLD } from './frame.ts';
+import { Hardware } from './Hardware.tsx';
+import { Hooks } from './Hooks.tsx';
+import { LinkMesh } from './LinkMesh.tsx';
+import { disposeLooks, makeLooks, paintLooks } from './looks.ts';
+import { Marks } from './Marks.tsx';
+import { MotionDriver } from './MotionDriver.tsx';
+import { makeShared } from './materials.ts';
+import { createMotion } from './motion.ts';
+import { Posed } from './Posed.tsx';
+import { readPalette } from './palette.ts';
+import { roomOf } from './room.ts';
+import { type ShownBait, shownBait } from './shown.ts';
+import { waterAt } from './stand.ts';
+import { type Tub, TubContext } from './tub.ts';
+import { Water } from './Water.tsx';
+
+interface SceneProps {
+  /** Reduced motion: nothing eases and nothing ripples. */
+  readonly still: boolean;
+}
+
+/** The tub in three dimensions. A lost drawing context is made anew. */
+export function Scene({ still }: SceneProps) {
+  const [life, setLife] = useState(0);
+  const bait = useAnswers((answers) => answers.bait);
+  const links = useAnswers((answers) => answers.links);
+  const lastGood = useAnswers((answers) => answers.lastGood);
+  const shown = useView((view) => view.shown);
+  const picture = useMemo(() => shownBait({ bait, links, lastGood }, shown), [bait, links, lastGood, shown]);
+  if (picture === null) return null;
+  return (
+    <Canvas
+      key={life}
+      className="scene"
+      orthographic
+      flat
+      frameloop="demand"
+      dpr={[1, 2]}
+      camera={{ near: 1, far: 4000 }}
+      gl={{ alpha: true, antialias: true, stencil: true }}
+      onPointerMissed={() => pick(null)}
+      aria-hidden="true"
+    >
+      <ContextKeeper onLost={() => setLife(life + 1)} />
+      <TubView picture={picture} still={still} />
+    </Canvas>
+  );
+}
+
+/** Watches the drawing context: a phone takes it away when it needs the memory. */
+function ContextKeeper({ onLost }: { readonly onLost: () => void }) {
+  const gl = useThree((state) => state.gl);
+  useEffect(() => {
+    const canvas = gl.domElement;
+    canvas.addEventListener('webglcontextlost', onLost);
+    return () => canvas.removeEventListener('webglcontextlost', onLost);
+  }, [gl, onLost]);
+  return null;
+}
+
+function TubView({ picture, still }: { readonly picture: ShownBait; readonly still: boolean }) {
+  const tub = useTubParts();
+  const sheet = useView((view) => view.sheet);
+  const size = useThree((state) => state.size);
+  const room = useMemo(() => roomOf(picture), [picture]);
+  const waterline = waterAt(size, room, sheet.scale);
+  const halfView = [size.width / 2 / sheet.scale, (size.height - waterline) / sheet.scale] as const;
+  const rightEdge = (size.width - sheet.left) / sheet.scale;
+  useWaterlineNote(waterline);
+  return (
+    <TubContext value={tub}>
+      <MotionDriver pose={picture.pose} still={still} />
+      <CameraStand room={room} sheet={sheet} />
+      <group matrix={SCENE_FROM_WORLD} matrixAutoUpdate={false}>
+        <Posed>
+          {picture.links.map((link) => (
+            <LinkMesh key={link.index} link={link} />
+          ))}
+          <Hardware eyes={picture.eyes} pins={picture.pins} />
+          <Ballast holes={picture.holes} />
+        </Posed>
+        <Hooks hung={picture.hung} />
+        <Water middle={room.middle} length={2 * room.middle} halfView={halfView} still={still} />
+        <Marks bait={picture} waterEnd={[rightEdge - WATER_NAME_PX / sheet.scale, 0, WATER_NAME_UP_PX / sheet.scale]} />
+      </group>
+    </TubContext>
+  );
+}
+
+/** Where the water's name stands: from the tub's right edge, and over the line. */
+const WATER_NAME_PX = 44;
+const WATER_NAME_UP_PX = 9;
+
+/** Says on the canvas where still water is drawn in a level view, in CSS pixels from its top: for tests and tools. */
+function useWaterlineNote(waterline: number): void {
+  const gl = useThree((state) => state.gl);
+  useEffect(() => {
+    gl.domElement.dataset.waterlinePx = waterline.toFixed(2);
+  }, [gl, waterline]);
+}
+
+/** Materials and motion of this tub, in the sheet's colours by day and by night. */
+function useTubParts(): Tub {
+  const gl = useThree((state) => state.gl);
+  const invalidate = useThree((state) => state.invalidate);
+  const tub = useMemo(() => {
+    const shared = makeShared();
+    return { shared, looks: makeLooks(shared), motion: createMotion() };
+  }, []);
+  useEffect(() => {
+    const paint = () => {
+      paintLooks(tub.looks, tub.shared, readPalette(gl.domElement));
+      invalidate();
+    };
+    paint();
+    const night = window.matchMedia('(prefers-color-scheme: dark)');
+    night.addEventListener('change', paint);
+    return () => night.removeEventListener('change', paint);
+  }, [tub, gl, invalidate]);
+  useEffect(() => () => disposeLooks(tub.looks), [tub]);
+  return tub;
+}

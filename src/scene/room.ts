@@ -1,0 +1,17 @@
+import type { Room } from './stand.ts';
+import { reachAlong, type ShownBait } from './shown.ts';
+
+/** What the shown bait takes up in still water, hooks hanging plumb. */
+export function roomOf({ links, pose, hung }: ShownBait): Room {
+  const { up, offset } = pose;
+  const [x, y, z] = up;
+  const lowestHook = Math.max(
+    0,
+    ...hung.map((item) => item.hang + offset - (x * item.eye[0] + y * item.eye[1] + z * item.eye[2])),
+  );
+  return {
+    above: Math.max(0, reachAlong(links, up) - offset),
+    below: Math.max(lowestHook, reachAlong(links, [-x, -y, -z]) + offset),
+    middle: (reachAlong(links, [1, 0, 0]) - reachAlong(links, [-1, 0, 0])) / 2,
+  };
+}
