@@ -2,7 +2,7 @@ import { checkTarget, type TargetAnswer } from './ballast/target.ts';
 import type { Coat, Design, Link, Setup, Target, Wood } from './design/design.ts';
 import type { DesignFile } from './design/file.ts';
 import { evaluateDesign } from './design/validate.ts';
-import { ok, type Outcome, SimError } from './flow/outcome.ts';
+import { type Outcome, ok, SimError } from './flow/outcome.ts';
 import { share } from './flow/share.ts';
 import { createList, createStage, part } from './flow/stage.ts';
 import { buildHull, type Hull } from './hull/hull.ts';
@@ -51,7 +51,10 @@ export function createPipeline(): Pipeline {
     const read = <Value>(pick: (whole: Design) => Value) => part(design, 'design', pick);
     const joints = read((d) => d.joints);
     const length = read((d) => d.body.length);
-    const setup = bait.setup(read((d) => d.setups), ok(request.setup));
+    const setup = bait.setup(
+      read((d) => d.setups),
+      ok(request.setup),
+    );
     yield { name: 'setup', link: null, outcome: setup };
     const chosen = <Value>(pick: (whole: Setup) => Value) => part(setup, 'setup', pick);
     const coats = chosen((s) => s.coats);
@@ -59,10 +62,21 @@ export function createPipeline(): Pipeline {
     yield { name: 'water', link: null, outcome: water };
     const hull = bait.hull(read((d) => d.body));
     yield { name: 'hull', link: null, outcome: hull };
-    const links = bait.links(length, read((d) => d.links), joints);
+    const links = bait.links(
+      length,
+      read((d) => d.links),
+      joints,
+    );
     yield { name: 'links', link: null, outcome: links };
     const [hung, holes] = [chosen((s) => s.hung), chosen((s) => s.holes)];
-    const hardware = bait.hardware(hull, links, joints, read((d) => d.hangers), hung, holes);
+    const hardware = bait.hardware(
+      hull,
+      links,
+      joints,
+      read((d) => d.hangers),
+      hung,
+      holes,
+    );
     yield { name: 'hardware', link: null, outcome: hardware };
     const sound = bait.sound(hull, links, joints, hardware, coats, part(setup, 'setup', setupNumber(design)));
     yield { name: 'sound', link: null, outcome: sound };
@@ -82,7 +96,15 @@ export function createPipeline(): Pipeline {
       yield { name: 'wetted', link: index, outcome: wetted };
       const own = link.own(hardware, ok(index));
       const named = read((d) => d.links[index]);
-      const ledger = link.ledger(named, read((d) => d.wood), coats, solid, wetted, own, sound);
+      const ledger = link.ledger(
+        named,
+        read((d) => d.wood),
+        coats,
+        solid,
+        wetted,
+        own,
+        sound,
+      );
       yield { name: 'ledger', link: index, outcome: ledger };
       const tree = link.tree(wetted);
       const float = link.float(tree, ledger, own, water);
@@ -138,7 +160,8 @@ function createBaitStages() {
         wetted: readonly Wetted[],
         ledgers: readonly Ledger[],
         assembled: Float,
-      ) => checkTarget({ target, linkTargets, names: links.map((link) => link.name), length, wetted, ledgers, assembled }),
+      ) =>
+        checkTarget({ target, linkTargets, names: links.map((link) => link.name), length, wetted, ledgers, assembled }),
     ),
     warnings: createStage(
       ['water', 'hull', 'links', 'hardware', 'wetted', 'float', 'assembled', 'target'],
@@ -168,8 +191,15 @@ function createLinkStages() {
     own: createStage(['hardware', 'links'], hardwareOf),
     ledger: createStage(
       ['design', 'design', 'setup', 'solid', 'wetted', 'hardware', 'sound'],
-      (link: Link, wood: Wood, coats: readonly Coat[], solid: BareSolid, wetted: Wetted, hardware: Hardware, _sound: true) =>
-        writeLedger({ link, wood, coats, solid, wetted, hardware }),
+      (
+        link: Link,
+        wood: Wood,
+        coats: readonly Coat[],
+        solid: BareSolid,
+        wetted: Wetted,
+        hardware: Hardware,
+        _sound: true,
+      ) => writeLedger({ link, wood, coats, solid, wetted, hardware }),
     ),
     tree: createStage(['wetted'], (wetted: Wetted) => linkTree(wetted.mesh), 'whole'),
     float: createStage(
@@ -221,7 +251,9 @@ function bodyOf(
     mass,
     centre: scale(moment, 1 / mass),
     outside: ledgers.flatMap((ledger) =>
-      ledger.lines.flatMap((line) => (line.outsideVolume > 0 ? [{ volume: line.outsideVolume, at: line.outsideAt }] : [])),
+      ledger.lines.flatMap((line) =>
+        line.outsideVolume > 0 ? [{ volume: line.outsideVolume, at: line.outsideAt }] : [],
+      ),
     ),
     hung,
   };

@@ -1,3 +1,4 @@
+import type { TargetAnswer } from './ballast/target.ts';
 import type { Design, Setup } from './design/design.ts';
 import type { Outcome } from './flow/outcome.ts';
 import type { Hull } from './hull/hull.ts';
@@ -7,9 +8,8 @@ import type { Ledger } from './mass/ledger.ts';
 import type { Hardware } from './mass/placed.ts';
 import type { Mesh } from './mesh/mesh.ts';
 import type { BareSolid, Wetted } from './mesh/wetted.ts';
-import type { TargetAnswer } from './ballast/target.ts';
-import type { Warning } from './warnings.ts';
 import type { WaterAnswer } from './tables/waters.ts';
+import type { Warning } from './warnings.ts';
 
 /** Answers about the whole bait, by step name. */
 export interface BaitAnswers {
@@ -37,5 +37,17 @@ export interface LinkAnswers {
 
 /** One answer on its way out of the pipeline. link: null for an answer about the whole bait. */
 export type Step =
-  | { [Name in keyof BaitAnswers]: { readonly name: Name; readonly link: null; readonly outcome: Outcome<BaitAnswers[Name]> } }[keyof BaitAnswers]
-  | { [Name in keyof LinkAnswers]: { readonly name: Name; readonly link: number; readonly outcome: Outcome<LinkAnswers[Name]> } }[keyof LinkAnswers];
+  | {
+      [Name in keyof BaitAnswers]: {
+        readonly name: Name;
+        readonly link: null;
+        readonly outcome: Outcome<BaitAnswers[Name]>;
+      };
+    }[keyof BaitAnswers]
+  | {
+      [Name in keyof LinkAnswers]: {
+        readonly name: Name;
+        readonly link: number;
+        readonly outcome: Outcome<LinkAnswers[Name]>;
+      };
+    }[keyof LinkAnswers];

@@ -4,7 +4,7 @@ import type { Float } from '../hydro/float.ts';
 import type { Ledger } from '../mass/ledger.ts';
 import type { Wetted } from '../mesh/wetted.ts';
 import { dot, type Vec3 } from '../numerics/vec3.ts';
-import type { Gram, Mm, Radian } from '../units/brand.ts';
+import type { Gram, Mm } from '../units/brand.ts';
 import { radianFromDegree } from '../units/convert.ts';
 
 /** What a setup aims for, worked out for the whole bait and for each link, and how near the bait comes. */
@@ -28,8 +28,8 @@ export interface TargetCheck {
   readonly what: 'proud' | 'waterline' | 'net' | 'trim' | 'heel';
   readonly wanted: number;
   readonly got: number | null;
-  /** mm, g or rad, as `what` says. */
-  readonly tolerance: Mm | Gram | Radian;
+  /** All three in mm, g or rad, as `what` says. */
+  readonly tolerance: number;
   readonly met: boolean;
 }
 

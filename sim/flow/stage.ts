@@ -1,4 +1,4 @@
-import { failed, ok, type Outcome, SimError } from './outcome.ts';
+import { failed, type Outcome, ok, SimError } from './outcome.ts';
 import { share } from './share.ts';
 
 type Outcomes<Values extends readonly unknown[]> = { readonly [I in keyof Values]: Outcome<Values[I]> };

@@ -1,6 +1,6 @@
 import type { Body, Section } from '../design/design.ts';
 import type { Mm, Mm2 } from '../units/brand.ts';
-import { buildOutline, outlineAt, type End, type Outline } from './outline.ts';
+import { buildOutline, type End, type Outline, outlineAt } from './outline.ts';
 import { sectionAreaFactor } from './section.ts';
 
 /** The body's skin as plain data; the functions below read it. */

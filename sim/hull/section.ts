@@ -66,6 +66,7 @@ function equalAreaFactor(section: Section, steps: number, u: Float64Array, v: Fl
   for (let i = 0; i < steps; i++) {
     polygon += ((u[i] + u[i + 1]) / 2) * (rise(v[i + 1]) - rise(v[i]));
   }
-  const smooth = (1 - section.breadth) * sectionAreaFactor(section.above) + section.breadth * sectionAreaFactor(section.below);
+  const smooth =
+    (1 - section.breadth) * sectionAreaFactor(section.above) + section.breadth * sectionAreaFactor(section.below);
   return Math.sqrt(smooth / polygon);
 }

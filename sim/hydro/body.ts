@@ -39,7 +39,10 @@ function treeVolume(tree: Tree): { readonly volume: Mm3; readonly at: Vec3 } {
 export function totalsOf(body: FloatingBody): Totals {
   const solids = [...body.trees.map(treeVolume), ...body.outside];
   const fixed = gather(solids.map(({ volume, at }) => [volume, at]));
-  const all = gather([...solids.map(({ volume, at }): Weighted => [volume, at]), ...body.hung.map((item): Weighted => [item.volume, item.eye])]);
+  const all = gather([
+    ...solids.map(({ volume, at }): Weighted => [volume, at]),
+    ...body.hung.map((item): Weighted => [item.volume, item.eye]),
+  ]);
   const weight = gather([[body.mass, body.centre], ...body.hung.map((item): Weighted => [item.mass, item.eye])]);
   return {
     mass: weight.sum,

@@ -41,7 +41,11 @@ export function draftAt(body: FloatingBody, n: Vec3, u: Vec3, v: Vec3, guess: Mm
   let offset = guess !== null && guess > low && guess < high ? guess : (low + high) / 2;
   for (let passes = 1; ; passes++) {
     const potential = potentialAt(body, n, u, v, offset);
-    if (Math.abs(potential.force) <= tolerance || passes === MOST_PASSES || high - low < 1e-13 * (high + Math.abs(low))) {
+    if (
+      Math.abs(potential.force) <= tolerance ||
+      passes === MOST_PASSES ||
+      high - low < 1e-13 * (high + Math.abs(low))
+    ) {
       return { offset, potential, passes };
     }
     if (potential.force < 0) low = offset;

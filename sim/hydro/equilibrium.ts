@@ -2,7 +2,7 @@ import { add, dot, scale, unit, type Vec3 } from '../numerics/vec3.ts';
 import type { Gram, GramMm, Mm } from '../units/brand.ts';
 import type { FloatingBody } from './body.ts';
 import { draftAt, reachAlong } from './draft.ts';
-import { planeAxes, type Potential, potentialAt } from './potential.ts';
+import { type Potential, planeAxes, potentialAt } from './potential.ts';
 
 /** A resting attitude in the water surface, found by descent. */
 export interface Rest {
@@ -116,7 +116,8 @@ export function restFrom(body: FloatingBody, start: Vec3): Rest {
     axes,
     mirrored,
     // where the sums end before the tolerance, what is left is reported and judged by its size
-    converged: converged || (Math.abs(potential.force) < 1e-8 * mass && moment < 1e-8 * mass * size && steps < MOST_STEPS),
+    converged:
+      converged || (Math.abs(potential.force) < 1e-8 * mass && moment < 1e-8 * mass * size && steps < MOST_STEPS),
     steps,
     passes,
     force: potential.force,
@@ -170,7 +171,8 @@ function boundedStep(potential: Potential, axes: PrincipalAxes, radius: number, 
       if (Math.abs(long - radius) < 1e-3 * radius || long === 0) break;
       if (long > radius) floor = shift;
       const fall =
-        (slopeLow === 0 ? 0 : step[0] ** 2 / (axes.low + shift)) + (slopeHigh === 0 ? 0 : step[1] ** 2 / (axes.high + shift));
+        (slopeLow === 0 ? 0 : step[0] ** 2 / (axes.low + shift)) +
+        (slopeHigh === 0 ? 0 : step[1] ** 2 / (axes.high + shift));
       const next = shift + ((long - radius) / radius) * (long ** 2 / fall);
       shift = next > floor ? next : (floor + shift) / 2;
     }
@@ -186,8 +188,7 @@ function boundedStep(potential: Potential, axes: PrincipalAxes, radius: number, 
 /** How much the quadratic model says a step will lower the potential. */
 function promise(p: Potential, step: InPlane, sink: Mm): number {
   const [a, b] = step;
-  const attitude =
-    p.slopeU * a + p.slopeV * b + (p.curveUU * a * a + 2 * p.curveUV * a * b + p.curveVV * b * b) / 2;
+  const attitude = p.slopeU * a + p.slopeV * b + (p.curveUU * a * a + 2 * p.curveUV * a * b + p.curveVV * b * b) / 2;
   return -attitude - p.force * sink - (p.curveDD * sink * sink) / 2;
 }
 

@@ -1,5 +1,5 @@
 import type { Mesh, Topology } from '../mesh/mesh.ts';
-import { countsOf, layOutVertices, type LinkCounts } from '../mesh/topology.ts';
+import { countsOf, type LinkCounts, layOutVertices } from '../mesh/topology.ts';
 import { buildTreeShape, fitTree, type Tree, type TreeShape } from './tree.ts';
 
 const shapes = new WeakMap<Topology, TreeShape>();

@@ -1,5 +1,5 @@
-import type { Vec3 } from '../numerics/vec3.ts';
 import type { Topology } from '../mesh/mesh.ts';
+import type { Vec3 } from '../numerics/vec3.ts';
 
 /**
  * The order in which a mesh's triangles are visited: a binary tree laid out depth first. Node i's first child is i + 1,
@@ -40,7 +40,9 @@ export function buildTreeShape(topology: Topology, positions: Float64Array): Tre
   for (let t = 0; t < triangles; t++) {
     for (let axis = 0; axis < 3; axis++) {
       middles[3 * t + axis] =
-        positions[3 * index[3 * t] + axis] + positions[3 * index[3 * t + 1] + axis] + positions[3 * index[3 * t + 2] + axis];
+        positions[3 * index[3 * t] + axis] +
+        positions[3 * index[3 * t + 1] + axis] +
+        positions[3 * index[3 * t + 2] + axis];
     }
   }
   const order = Uint32Array.from({ length: triangles }, (_, t) => t);
@@ -88,7 +90,14 @@ function longestAxis(order: Uint32Array, middles: Float64Array, from: number, to
 }
 
 /** Quickselect: afterwards no middle before `nth` lies beyond one after it along the axis. */
-function selectAlong(order: Uint32Array, middles: Float64Array, axis: number, from: number, to: number, nth: number): void {
+function selectAlong(
+  order: Uint32Array,
+  middles: Float64Array,
+  axis: number,
+  from: number,
+  to: number,
+  nth: number,
+): void {
   let low = from;
   let high = to - 1;
   while (low < high) {

@@ -1,5 +1,5 @@
-import type { Mm } from '../units/brand.ts';
 import type { Design, Slot } from '../design/design.ts';
+import type { Mm } from '../units/brand.ts';
 
 /**
  * A joint face: x = at + lean·|y|, an upright ridge (or a flat face) symmetric about the centre plane. The ridge is the

@@ -45,12 +45,13 @@ const WEIGHTS = [0.1739274225687269, 0.3260725774312731, 0.3260725774312731, 0.1
 const TURNS = 16;
 
 /** Points of a disc of radius 1 with weights that add up to 1: exact for smooth skins far beyond what a drill holds. */
-export const DISC: readonly { readonly a: number; readonly b: number; readonly weight: number }[] = NODES.flatMap((share, i) =>
-  Array.from({ length: TURNS }, (_, turn) => {
-    const angle = (2 * Math.PI * (turn + 0.5)) / TURNS;
-    const radius = Math.sqrt(share);
-    return { a: radius * Math.cos(angle), b: radius * Math.sin(angle), weight: WEIGHTS[i] / TURNS };
-  }),
+export const DISC: readonly { readonly a: number; readonly b: number; readonly weight: number }[] = NODES.flatMap(
+  (share, i) =>
+    Array.from({ length: TURNS }, (_, turn) => {
+      const angle = (2 * Math.PI * (turn + 0.5)) / TURNS;
+      const radius = Math.sqrt(share);
+      return { a: radius * Math.cos(angle), b: radius * Math.sin(angle), weight: WEIGHTS[i] / TURNS };
+    }),
 );
 
 /** Height of the drill's point: radius over the tangent of half its angle; 0 for a flat bottom. */
@@ -123,7 +124,15 @@ function placeLead(
   const apex = hole.depth + point;
   if (volume <= pointVolume) {
     const height = point * Math.cbrt(volume / pointVolume);
-    return { mass, volume, centre: along(apex - (3 / 4) * height), diameter, from: apex - height, to: apex, fillsPoint: true };
+    return {
+      mass,
+      volume,
+      centre: along(apex - (3 / 4) * height),
+      diameter,
+      from: apex - height,
+      to: apex,
+      fillsPoint: true,
+    };
   }
   const from = hole.depth - (volume - pointVolume) / area;
   const inShaft = cylinderPart(volume - pointVolume, along((from + hole.depth) / 2));

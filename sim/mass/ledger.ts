@@ -131,7 +131,13 @@ function pinLine(pin: PlacedPin): LedgerLine {
 }
 
 function holeLines(hole: PlacedHole): readonly LedgerLine[] {
-  const plug = drySide(`${hole.name}, plug`, 'plug', hole.plug.mass, hole.plug.centre, 'what the hole has left, times the plug’s density');
+  const plug = drySide(
+    `${hole.name}, plug`,
+    'plug',
+    hole.plug.mass,
+    hole.plug.centre,
+    'what the hole has left, times the plug’s density',
+  );
   if (!hole.lead || !hole.hole.lead) return [plug];
   const { stock } = hole.hole.lead;
   return [drySide(hole.name, 'lead', hole.lead.mass, hole.lead.centre, `mass given; ${stock.name}`), plug];

@@ -1,6 +1,6 @@
-import type { Gram, GramPerMm3, Mm, Mm3 } from '../units/brand.ts';
 import type { Hole, Side } from '../design/design.ts';
 import type { Vec3 } from '../numerics/vec3.ts';
+import type { Gram, GramPerMm3, Mm, Mm3 } from '../units/brand.ts';
 
 /** A screw eye where it stands. All points in the body frame, millimetres. */
 export interface PlacedEye {

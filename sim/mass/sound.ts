@@ -22,7 +22,10 @@ export function checkSound(
 ): true {
   const misplaced = jointIssues(hull, links, joints);
   if (misplaced.length > 0) throw new SimError(misplaced);
-  const growth = coats.reduce((sum, coat) => sum + (coat.kind === 'film' && coat.covers === 'all' ? coat.thickness : 0), 0);
+  const growth = coats.reduce(
+    (sum, coat) => sum + (coat.kind === 'film' && coat.covers === 'all' ? coat.thickness : 0),
+    0,
+  );
   const paths = pathsOf(joints, setupIndex);
   const issues: readonly Issue[] = [
     ...gapIssues(joints, growth),

@@ -31,7 +31,9 @@ export function checkMesh(mesh: Mesh, path: string): readonly Issue[] {
   }
   const { volume } = measureVolume(mesh);
   if (!(volume > 0)) {
-    return [{ code: 'mesh/no-volume', path, message: `the link encloses ${volume.toFixed(1)} mm³; more than 0 is needed` }];
+    return [
+      { code: 'mesh/no-volume', path, message: `the link encloses ${volume.toFixed(1)} mm³; more than 0 is needed` },
+    ];
   }
   return [];
 }

@@ -3,7 +3,7 @@ import type { UnitRing } from '../hull/section.ts';
 import { type Face, faceAt, type LinkSlot, type LinkSpec, slotFloor } from '../links/cut.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import type { Mm } from '../units/brand.ts';
-import { layOutVertices, type LinkCounts, SLOT_CORNERS, type VertexLayout } from './topology.ts';
+import { type LinkCounts, layOutVertices, SLOT_CORNERS, type VertexLayout } from './topology.ts';
 
 /** How far coats have grown the outside and the joint faces (slots grow inwards by as much as faces). */
 export interface Growth {

@@ -122,5 +122,11 @@ function wetSlot(spec: LinkSpec, slot: LinkSlot, growth: Mm): WettedSlot {
   const depth = slot.depth - growth + Math.abs(face.at - bare.at);
   // the mouth falls back from the ridge by lean·|y|, a quarter of lean·width on average
   const volume = width * (z[1] - z[0]) * (depth - (Math.abs(bare.lean) * width) / 4);
-  return { opens: slot.opens, width, z, floor: slotFloor(slot, bare) + (slot.opens === 'aft' ? growth : -growth), volume };
+  return {
+    opens: slot.opens,
+    width,
+    z,
+    floor: slotFloor(slot, bare) + (slot.opens === 'aft' ? growth : -growth),
+    volume,
+  };
 }

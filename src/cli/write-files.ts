@@ -30,7 +30,7 @@ export async function writeTogether(folder: string, files: readonly NamedBytes[]
   } catch (fault) {
     // what cannot be taken away must not hide why the writing failed
     for (const { draft } of passing) await rm(draft, { force: true }).catch(() => undefined);
-    if (made !== null) await removeMade(folder, made);
+    await removeMade(made);
     throw fault;
   }
 }
@@ -40,28 +40,43 @@ function draftPath(folder: string, name: string): string {
   return join(folder, `.${name}.${process.pid}.part`);
 }
 
-/** Makes the folder and those above it where they are missing. Gives the topmost that was made, null when it was there. */
-async function makeFolder(folder: string): Promise<string | null> {
-  const there = await stat(folder).catch(() => null);
-  if (there?.isDirectory()) return null;
-  if (there !== null) throw refusal(folder, 'is a file, a folder is wanted', 'choose another --out');
-  try {
-    return (await mkdir(folder, { recursive: true })) ?? null;
-  } catch (fault) {
-    throw refusal(folder, `cannot be made: ${systemWords(fault)}`, 'choose another --out');
+/**
+ * Makes the folder and those above it where they are missing, and gives those it made, topmost first. One by one: the
+ * system's own recursive way never returns where a folder can be neither found nor made, as in /proc.
+ */
+async function makeFolder(folder: string): Promise<readonly string[]> {
+  const missing: string[] = [];
+  for (let path = resolve(folder); !(await isFolder(path, folder)); path = dirname(path)) missing.unshift(path);
+  for (const [count, path] of missing.entries()) {
+    try {
+      await mkdir(path);
+    } catch (fault) {
+      await removeMade(missing.slice(0, count));
+      throw refusal(folder, `cannot be made: ${systemWords(fault)}`, 'choose another --out');
+    }
   }
+  return missing;
 }
 
-/** Takes away the folders made here, deepest first, as long as they are empty. */
-async function removeMade(folder: string, topmost: string): Promise<void> {
-  const top = resolve(topmost);
-  for (let made = resolve(folder); made.startsWith(top); made = dirname(made)) {
-    const gone = await rmdir(made).then(
-      () => true,
-      () => false,
-    );
-    if (!gone) return;
+/** Whether there is a folder; false when there is nothing. Throws Refusal about the folder asked for at anything else. */
+async function isFolder(path: string, asked: string): Promise<boolean> {
+  try {
+    if ((await stat(path)).isDirectory()) return true;
+  } catch (fault) {
+    // the root is there; without this a system that denies it would be climbed for ever
+    if (fault instanceof Error && 'code' in fault && fault.code === 'ENOENT' && dirname(path) !== path) return false;
+    throw refusal(asked, `cannot be made: ${systemWords(fault)}`, 'choose another --out');
   }
+  throw refusal(
+    asked,
+    path === resolve(asked) ? 'is a file, a folder is wanted' : `${path} is a file`,
+    'choose another --out',
+  );
+}
+
+/** Takes folders away, deepest first, as long as they are empty. */
+async function removeMade(made: readonly string[]): Promise<void> {
+  for (const path of made.toReversed()) await rmdir(path).catch(() => undefined);
 }
 
 async function mustBeFree(path: string): Promise<void> {

@@ -117,7 +117,9 @@ function nextLastGood(before: LastGood, bait: BaitOutcomes, links: readonly Link
   if (whole) return { bait: { ...before.bait, ...good }, links: links.map((link) => goodParts(link)) };
 
   // the picture stays as it was; only what there never was is taken
-  const kept = Object.fromEntries(Object.entries(before.bait).filter(([name]) => PICTURE.some((part) => part === name)));
+  const kept = Object.fromEntries(
+    Object.entries(before.bait).filter(([name]) => PICTURE.some((part) => part === name)),
+  );
   return {
     bait: { ...before.bait, ...good, ...kept },
     links: before.links.length > 0 ? before.links : links.map((link) => goodParts(link)),
@@ -125,9 +127,11 @@ function nextLastGood(before: LastGood, bait: BaitOutcomes, links: readonly Link
 }
 
 /** The values of those outcomes that are ok. */
-function goodParts<Parts extends object>(outcomes: {
-  readonly [Name in keyof Parts]?: Outcome<Parts[Name]>;
-}): Partial<Parts> {
+function goodParts<Parts extends object>(
+  outcomes: {
+    readonly [Name in keyof Parts]?: Outcome<Parts[Name]>;
+  },
+): Partial<Parts> {
   const good: Partial<Parts> = {};
   for (const name of Object.keys(outcomes) as (keyof Parts)[]) {
     const outcome = outcomes[name];

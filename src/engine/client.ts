@@ -5,7 +5,9 @@ import type { EngineDoor } from './protocol.ts';
 export function startEngine(onFault: (message: string) => void): EngineDoor {
   const worker = new Worker(new URL('./engine.worker.ts', import.meta.url), { type: 'module' });
   // a worker that could not be loaded would otherwise leave the page waiting without a word
-  worker.addEventListener('error', (event) => onFault(event.message === '' ? 'the worker did not start' : event.message));
+  worker.addEventListener('error', (event) =>
+    onFault(event.message === '' ? 'the worker did not start' : event.message),
+  );
   const door = wrap<EngineDoor>(worker);
   const orFault = (error: unknown) => onFault(error instanceof Error ? error.message : String(error));
   return {

@@ -44,7 +44,14 @@ function Hole({ hole, rod, point }: HoleProps) {
   const radius = diameter / 2;
   return (
     <>
-      <Part geometry={rod} look={looks.parts.plug} position={mouth} quaternion={turn} scale={[radius, radius, plugEnd]} picks={picks} />
+      <Part
+        geometry={rod}
+        look={looks.parts.plug}
+        position={mouth}
+        quaternion={turn}
+        scale={[radius, radius, plugEnd]}
+        picks={picks}
+      />
       {lead && (
         <Part
           geometry={rod}

@@ -5,7 +5,7 @@ import { type OrthographicCamera, Vector3 } from 'three';
 import { lookFrom, type Sheet, useView } from '../view/view.ts';
 import { toScene } from './frame.ts';
 import { setViewport } from './materials.ts';
-import { type Room, shiftOf, STANDS } from './stand.ts';
+import { type Room, STANDS, shiftOf } from './stand.ts';
 import { useTub } from './tub.ts';
 
 /** Far enough off that nothing is cut away, near enough that depth keeps its digits. */
@@ -40,7 +40,9 @@ export function CameraStand({ room, sheet }: CameraStandProps) {
   useLayoutEffect(() => {
     toScene(room.middle, 0, 0, target.current);
     if (stand !== 'free') {
-      toScene(...STANDS[stand], camera.position).multiplyScalar(DISTANCE_MM).add(target.current);
+      toScene(...STANDS[stand], camera.position)
+        .multiplyScalar(DISTANCE_MM)
+        .add(target.current);
       const [right, down] = shiftOf(stand, size, sheet, room);
       camera.setViewOffset(size.width, size.height, -right, -down, size.width, size.height);
     }

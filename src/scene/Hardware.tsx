@@ -3,8 +3,8 @@ import { type BufferGeometry, TorusGeometry } from 'three';
 import type { PlacedEye, PlacedPin } from '../../sim/index.ts';
 import { useView } from '../view/view.ts';
 import { Part } from './Part.tsx';
-import { along, makeRod, turnTo } from './upright.ts';
 import { useTub } from './tub.ts';
+import { along, makeRod, turnTo } from './upright.ts';
 
 interface HardwareProps {
   readonly eyes: readonly PlacedEye[];

@@ -27,7 +27,12 @@ function Hook({ item, treble }: { readonly item: PlacedHung; readonly treble: Bu
 
   return (
     <group ref={group}>
-      <Part geometry={treble} look={isPicked ? looks.parts.pickedMetal : looks.parts.hook} scale={item.hang} picks={picks} />
+      <Part
+        geometry={treble}
+        look={isPicked ? looks.parts.pickedMetal : looks.parts.hook}
+        scale={item.hang}
+        picks={picks}
+      />
     </group>
   );
 }

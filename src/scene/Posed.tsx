@@ -1,4 +1,4 @@
-import { useLayoutEffect, useRef, type ReactNode } from 'react';
+import { type ReactNode, useLayoutEffect, useRef } from 'react';
 import type { Group } from 'three';
 import { useTub } from './tub.ts';
 

@@ -26,7 +26,10 @@ export function Water({ middle, length, halfView, still }: WaterProps) {
   const { shared, looks, motion } = useTub();
   const invalidate = useThree((state) => state.invalidate);
   const ripple = useRef({ height: 0, time_s: 0 });
-  const [sheet, wall] = useMemo(() => [new PlaneGeometry(2, 2), new PlaneGeometry(2, 1).translate(0, -0.5, 0)] as const, []);
+  const [sheet, wall] = useMemo(
+    () => [new PlaneGeometry(2, 2), new PlaneGeometry(2, 1).translate(0, -0.5, 0)] as const,
+    [],
+  );
   useEffect(
     () => () => {
       sheet.dispose();

@@ -1,4 +1,4 @@
-import { Matrix4, Vector3 } from 'three';
+import { Matrix4, type Vector3 } from 'three';
 import type { Mm } from '../../sim/index.ts';
 
 /*

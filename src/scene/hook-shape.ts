@@ -1,4 +1,12 @@
-import { type BufferGeometry, CatmullRomCurve3, ConeGeometry, CylinderGeometry, TorusGeometry, TubeGeometry, Vector3 } from 'three';
+import {
+  type BufferGeometry,
+  CatmullRomCurve3,
+  ConeGeometry,
+  CylinderGeometry,
+  TorusGeometry,
+  TubeGeometry,
+  Vector3,
+} from 'three';
 import { mergeGeometries } from 'three/addons/utils/BufferGeometryUtils.js';
 
 /*

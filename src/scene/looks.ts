@@ -88,5 +88,6 @@ export function paintLooks(looks: Looks, shared: Shared, palette: Palette): void
 
 export function disposeLooks(looks: Looks): void {
   const parts = Object.values(looks.parts).flatMap(({ seen, hidden }) => (seen ? [seen, hidden] : [hidden]));
-  for (const material of [looks.outline, looks.edge, looks.mark, looks.surface, looks.wash, ...parts]) material.dispose();
+  for (const material of [looks.outline, looks.edge, looks.mark, looks.surface, looks.wash, ...parts])
+    material.dispose();
 }

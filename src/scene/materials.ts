@@ -15,9 +15,9 @@ import {
   Vector3,
   Vector4,
 } from 'three';
+import hiddenFragment from '../../shaders/hardware/hidden.frag.glsl?raw';
 import partFragment from '../../shaders/hardware/part.frag.glsl?raw';
 import partVertex from '../../shaders/hardware/part.vert.glsl?raw';
-import hiddenFragment from '../../shaders/hardware/hidden.frag.glsl?raw';
 import edgeVertex from '../../shaders/ink/edge.vert.glsl?raw';
 import inkFragment from '../../shaders/ink/ink.frag.glsl?raw';
 import outlineVertex from '../../shaders/ink/outline.vert.glsl?raw';
@@ -246,7 +246,9 @@ function stencilled(mark: number): ShaderMaterialParameters {
   return { stencilWrite: true, stencilRef: mark, stencilFunc: AlwaysStencilFunc, stencilZPass: ReplaceStencilOp };
 }
 
-function shaderMaterial(parameters: ShaderMaterialParameters & { vertexShader: string; fragmentShader: string }): ShaderMaterial {
+function shaderMaterial(
+  parameters: ShaderMaterialParameters & { vertexShader: string; fragmentShader: string },
+): ShaderMaterial {
   return new ShaderMaterial({
     ...parameters,
     vertexShader: withChunks(parameters.vertexShader),

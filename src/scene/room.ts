@@ -1,5 +1,5 @@
-import type { Room } from './stand.ts';
 import { reachAlong, type ShownBait } from './shown.ts';
+import type { Room } from './stand.ts';
 
 /** What the shown bait takes up in still water, hooks hanging plumb. */
 export function roomOf({ links, pose, hung }: ShownBait): Room {

@@ -1,4 +1,14 @@
-import type { Float, Hardware, LinkAnswers, Mm, PlacedEye, PlacedHole, PlacedHung, PlacedPin, Wetted } from '../../sim/index.ts';
+import type {
+  Float,
+  Hardware,
+  LinkAnswers,
+  Mm,
+  PlacedEye,
+  PlacedHole,
+  PlacedHung,
+  PlacedPin,
+  Wetted,
+} from '../../sim/index.ts';
 import type { Answers } from '../engine/answers.ts';
 import type { View } from '../view/view.ts';
 import type { Pose } from './motion.ts';
@@ -26,11 +36,14 @@ export interface ShownBait {
  * What there is to see: of the newest run if it has all that the picture needs, else of the last run that had; null
  * before there was any.
  */
-export function shownBait(answers: Pick<Answers, 'bait' | 'links' | 'lastGood'>, shown: View['shown']): ShownBait | null {
+export function shownBait(
+  answers: Pick<Answers, 'bait' | 'links' | 'lastGood'>,
+  shown: View['shown'],
+): ShownBait | null {
   const { bait, links, lastGood } = answers;
   const now = picture(
-    links.map((link) => ({ wetted: valueOf(link.wetted), float: valueOf(link.float) })),
-    { hardware: valueOf(bait.hardware), assembled: valueOf(bait.assembled) },
+    links.map((link) => ({ wetted: known(link.wetted), float: known(link.float) })),
+    { hardware: known(bait.hardware), assembled: known(bait.assembled) },
     shown,
     false,
   );
@@ -39,7 +52,7 @@ export function shownBait(answers: Pick<Answers, 'bait' | 'links' | 'lastGood'>,
 
 type Seen<Value> = { readonly status: 'ok'; readonly value: Value } | { readonly status: 'failed' | 'blocked' };
 
-function valueOf<Value>(outcome: Seen<Value> | undefined): Value | undefined {
+function known<Value>(outcome: Seen<Value> | undefined): Value | undefined {
   return outcome?.status === 'ok' ? outcome.value : undefined;
 }
 

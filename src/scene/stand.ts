@@ -43,7 +43,12 @@ export function waterAt(size: TubSize, room: Room, scale: number): number {
  * How far the picture is shifted so that the middle of what is shown, around which the view turns, stands where the
  * sheet has it: pixels right and down from the middle of the tub.
  */
-export function shiftOf(camera: Exclude<Camera, 'free'>, size: TubSize, sheet: Sheet, room: Room): readonly [number, number] {
+export function shiftOf(
+  camera: Exclude<Camera, 'free'>,
+  size: TubSize,
+  sheet: Sheet,
+  room: Room,
+): readonly [number, number] {
   const right = camera === 'front' ? 0 : sheet.left + room.middle * sheet.scale - size.width / 2;
   const down = camera === 'top' ? 0 : waterAt(size, room, sheet.scale) - size.height / 2;
   return [right, down];

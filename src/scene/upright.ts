@@ -1,4 +1,4 @@
-import { BufferGeometry, ConeGeometry, CylinderGeometry, Quaternion, Vector3 } from 'three';
+import { type BufferGeometry, ConeGeometry, CylinderGeometry, Quaternion, Vector3 } from 'three';
 import type { Vec3 } from '../../sim/index.ts';
 
 const UP = new Vector3(0, 0, 1);

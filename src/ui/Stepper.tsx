@@ -27,7 +27,7 @@ export function Stepper({ word, sign, onStep, onLetGo }: StepperProps) {
     newest.current();
     timer.current = setTimeout(goOn, BETWEEN_MS);
   };
-  useEffect(() => stop, []);
+  useEffect(() => () => clearTimeout(timer.current), []);
 
   return (
     <Button

@@ -57,10 +57,7 @@ export function slotIssues(hull: Hull, spec: LinkSpec): readonly Issue[] {
       return [{ code: 'joints/slot-upside-down', path: `${slot.path}.z_mm`, message, hint: 'swap the two heights' }];
     }
     const half = slot.width / 2;
-    const corners = slot.z.flatMap((z) => [
-      [floor, half, z] as const,
-      [faceAt(face, half), half, z] as const,
-    ]);
+    const corners = slot.z.flatMap((z) => [[floor, half, z] as const, [faceAt(face, half), half, z] as const]);
     if (!corners.every((corner) => inBody(hull, corner))) {
       const message = `a slot ${mm(slot.width)} wide from ${mm(slot.z[0])} to ${mm(slot.z[1])} breaks through the skin`;
       const hint = 'make it narrower, or move it towards the middle of the body';
@@ -108,7 +105,12 @@ function pinIssues(hull: Hull, links: readonly LinkSpec[], joint: Joint, j: numb
   const issues: Issue[] = [];
   if (pin.diameter >= hinge.bore) {
     const message = `a pin of ${mm(pin.diameter)} does not turn in eyes of ${mm(hinge.bore)}; it must be thinner`;
-    issues.push({ code: 'joints/pin-too-thick', path: `${path}.pin.diameter_mm`, message, hint: 'take a thinner pin or larger eyes' });
+    issues.push({
+      code: 'joints/pin-too-thick',
+      path: `${path}.pin.diameter_mm`,
+      message,
+      hint: 'take a thinner pin or larger eyes',
+    });
   }
   if (pin.z[1] <= pin.z[0]) {
     const message = `the pin runs from ${mm(pin.z[0])} to ${mm(pin.z[1])}; the second must be higher`;
@@ -123,7 +125,12 @@ function pinIssues(hull: Hull, links: readonly LinkSpec[], joint: Joint, j: numb
   };
   if (!pin.z.every(inWood)) {
     const message = `the pin at ${mm(pin.x)}, from ${mm(pin.z[0])} to ${mm(pin.z[1])}, does not end in the wood of link "${holder.name}", ${mm(holder.span[0])} to ${mm(holder.span[1])}`;
-    issues.push({ code: 'joints/pin-outside-wood', path: `${path}.pin`, message, hint: 'move or shorten the pin, or let the other link hold it' });
+    issues.push({
+      code: 'joints/pin-outside-wood',
+      path: `${path}.pin`,
+      message,
+      hint: 'move or shorten the pin, or let the other link hold it',
+    });
   }
   return issues;
 }
@@ -159,7 +166,9 @@ function eyeIssues(links: readonly LinkSpec[], joint: Joint, j: number, path: st
     );
     if (holds) return [];
     const message = `no slot in link "${other.name}" holds this eye: coats counted it needs ${mm(needs.width)} across, ${mm(needs.depth)} deep, from ${mm(eye.z - needs.height / 2)} to ${mm(eye.z + needs.height / 2)}`;
-    return [{ code: 'joints/eye-without-slot', path: where, message, hint: 'add such a slot, or enlarge the one there' }];
+    return [
+      { code: 'joints/eye-without-slot', path: where, message, hint: 'add such a slot, or enlarge the one there' },
+    ];
   });
 }
 
@@ -168,6 +177,8 @@ export function gapIssues(joints: Design['joints'], faceGrowth: Mm): readonly Is
   return joints.flatMap((joint, j): Issue[] => {
     if (faceGrowth < joint.gap / 2) return [];
     const message = `coats of ${mm(faceGrowth)} on both faces close a gap of ${mm(joint.gap)}; they must be thinner than half of it`;
-    return [{ code: 'joints/coats-close-gap', path: `joints.${j}.gap_mm`, message, hint: 'widen the gap, or mask the faces' }];
+    return [
+      { code: 'joints/coats-close-gap', path: `joints.${j}.gap_mm`, message, hint: 'widen the gap, or mask the faces' },
+    ];
   });
 }

@@ -21,7 +21,14 @@ export function shankIssue(hull: Hull, spec: LinkSpec, eye: PlacedEye, path: str
   }
   if (ends.every((point) => inBody(hull, point) && betweenFaces(spec, point))) return [];
   const message = `a shank of ${mm(eye.shank)} comes out of link "${spec.name}" at its far end`;
-  return [{ code: 'hardware/shank-out-of-wood', path: `${path}.shank_mm`, message, hint: 'take a shorter shank or move the eye' }];
+  return [
+    {
+      code: 'hardware/shank-out-of-wood',
+      path: `${path}.shank_mm`,
+      message,
+      hint: 'take a shorter shank or move the eye',
+    },
+  ];
 }
 
 /** A hole lies in the wood of one link, and what is put into it fits. */
@@ -38,7 +45,9 @@ export function holeIssues(hull: Hull, spec: LinkSpec, placed: PlacedHole, path:
   const shoulder = rim(along(hole.depth), placed.inward, radius);
   if (![...shoulder, along(hole.depth + placed.pointDepth)].every((point) => inBody(hull, point))) {
     const message = `a hole ${mm(hole.depth)} deep, its point ${mm(placed.pointDepth)} deeper, comes out of the body`;
-    return [{ code: 'holes/through-the-body', path: `${path}.depth_mm`, message, hint: 'drill less deep, or a smaller hole' }];
+    return [
+      { code: 'holes/through-the-body', path: `${path}.depth_mm`, message, hint: 'drill less deep, or a smaller hole' },
+    ];
   }
   if (![...shoulder, ...rim(placed.mouth, placed.inward, radius)].every((point) => betweenFaces(spec, point))) {
     const message = `a hole of ${mm(hole.diameter)} at ${mm(hole.x)} reaches into a joint of link "${spec.name}", ${mm(spec.span[0])} to ${mm(spec.span[1])}`;
@@ -52,10 +61,19 @@ function leadIssues(placed: PlacedHole, deepestSkin: number, path: string): read
   if (!lead) return [];
   if (lead.diameter > hole.diameter) {
     const message = `lead of ${mm(lead.diameter)} does not go into a hole of ${mm(hole.diameter)}`;
-    return [{ code: 'holes/lead-too-wide', path: `${path}.lead.of`, message, hint: 'take a larger drill or thinner lead' }];
+    return [
+      { code: 'holes/lead-too-wide', path: `${path}.lead.of`, message, hint: 'take a larger drill or thinner lead' },
+    ];
   }
   if (lead.from >= deepestSkin) return [];
   const most = (lead.mass * (lead.to - deepestSkin)) / (lead.to - lead.from);
   const message = `${Number(lead.mass.toFixed(2))} g of lead stands ${mm(lead.to - lead.from)} tall in a hole that holds ${mm(lead.to - deepestSkin)}, about ${most.toFixed(1)} g`;
-  return [{ code: 'holes/lead-too-long', path: `${path}.lead.mass_g`, message, hint: 'drill deeper, or spread the lead over two holes' }];
+  return [
+    {
+      code: 'holes/lead-too-long',
+      path: `${path}.lead.mass_g`,
+      message,
+      hint: 'drill deeper, or spread the lead over two holes',
+    },
+  ];
 }

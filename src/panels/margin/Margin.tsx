@@ -63,7 +63,10 @@ function Inputs({ file, setup }: { readonly file: DesignFile; readonly setup: st
   const answers = useAnswers((held) => held);
   const design = sameBait(answers.lastGood.bait.design, file);
   const density = answers.lastGood.bait.water?.density;
-  const at = Math.max(0, file.setups.findIndex(({ name }) => name === setup));
+  const at = Math.max(
+    0,
+    file.setups.findIndex(({ name }) => name === setup),
+  );
   const hooks = file.setups[at]?.hung.map(({ name }) => name) ?? [];
   const holes = file.setups[at]?.holes.map(({ name }) => name) ?? [];
   const [hook, pickHook] = usePicked('hung', hooks);

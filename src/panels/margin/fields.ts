@@ -103,7 +103,13 @@ function peakFields(
 export function jointFields(file: DesignFile, design: Design | undefined, joint: number): readonly Field[] {
   const worked = design?.joints[joint];
   const path = `joints.${joint}.x_mm`;
-  const at = field(file, { label: 'Place', kind: 'length', path, edited: `place of joint ${joint + 1}`, worked: worked?.x });
+  const at = field(file, {
+    label: 'Place',
+    kind: 'length',
+    path,
+    edited: `place of joint ${joint + 1}`,
+    worked: worked?.x,
+  });
   return [
     { ...at, edit: (x) => moveJoint(joint, at.paths[0] ?? path, x - (at.value ?? x), x) },
     field(file, {
@@ -169,12 +175,7 @@ export function hookFields(
 }
 
 /** The mass of the lead in a hole; null where there is none. */
-export function slugField(
-  file: DesignFile,
-  design: Design | undefined,
-  setup: number,
-  hole: number,
-): Field | null {
+export function slugField(file: DesignFile, design: Design | undefined, setup: number, hole: number): Field | null {
   const drilled = file.setups[setup]?.holes[hole];
   if (drilled?.lead === undefined) return null;
   return field(file, {

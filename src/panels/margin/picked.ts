@@ -5,10 +5,7 @@ import { pick, useView } from '../../view/view.ts';
  * The part of one kind that the margin shows: the last one of that kind that was picked anywhere, else the first.
  * Gives its number in the list (-1 when there is none) and how to pick another.
  */
-export function usePicked(
-  kind: 'hung' | 'hole',
-  names: readonly string[],
-): readonly [number, (name: string) => void] {
+export function usePicked(kind: 'hung' | 'hole', names: readonly string[]): readonly [number, (name: string) => void] {
   const selected = useView((view) => view.selected);
   const [last, setLast] = useState<string | null>(null);
   useEffect(() => {

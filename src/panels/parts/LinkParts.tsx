@@ -28,8 +28,8 @@ export function LinkParts({
         ))}
         {hung.map((item) => (
           <li key={`hung ${item.name}`}>
-            <Pickable kind="hung" name={item.name} />: {amounts.mass(item.mass)}, hangs {amounts.length(item.hang)}{' '}
-            from its eye, {placeWords(item.eye[0], amounts)}
+            <Pickable kind="hung" name={item.name} />: {amounts.mass(item.mass)}, hangs {amounts.length(item.hang)} from
+            its eye, {placeWords(item.eye[0], amounts)}
           </li>
         ))}
         {pins.map((pin) => (
@@ -46,7 +46,9 @@ export function LinkParts({
       </ul>
       {ledger !== undefined && (
         <details>
-          <summary>Ledger of {spec.name}: {amounts.mass(ledger.mass)} fixed</summary>
+          <summary>
+            Ledger of {spec.name}: {amounts.mass(ledger.mass)} fixed
+          </summary>
           <LedgerTable name={spec.name} ledger={ledger} hung={hung} />
         </details>
       )}

@@ -11,7 +11,10 @@ export function Trouble() {
     return (
       <div className="trouble" role="alert">
         <h2>The sums broke</h2>
-        <p>This is a fault of the program, not of your bait: {answers.fault}. Undo the last change, or load the page again.</p>
+        <p>
+          This is a fault of the program, not of your bait: {answers.fault}. Undo the last change, or load the page
+          again.
+        </p>
       </div>
     );
   }

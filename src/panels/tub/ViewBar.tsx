@@ -52,7 +52,13 @@ interface WordProps {
 
 function Word({ pressed, keys, text, onPress }: WordProps) {
   return (
-    <button type="button" aria-pressed={pressed} aria-keyshortcuts={keys} title={`Key ${keys.toUpperCase()}`} onClick={onPress}>
+    <button
+      type="button"
+      aria-pressed={pressed}
+      aria-keyshortcuts={keys}
+      title={`Key ${keys.toUpperCase()}`}
+      onClick={onPress}
+    >
       {text}
     </button>
   );

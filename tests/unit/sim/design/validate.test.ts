@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import type { Design } from '../../../../sim/design/design.ts';
-import type { DesignFile } from '../../../../sim/design/file.ts';
 import { checkDesignFile } from '../../../../sim/design/read.ts';
 import { evaluateDesign } from '../../../../sim/design/validate.ts';
 import type { Outcome } from '../../../../sim/flow/outcome.ts';
@@ -438,13 +437,10 @@ describe('the design that a file means', () => {
 
   test('gives each setup the coats of the design, or its own, even none', () => {
     const [first] = plain.setups;
-    const file: DesignFile = {
-      ...plain,
-      setups: [
-        { ...first, name: 'bare', coats: [] },
-        { ...first, name: 'coated' },
-      ] as DesignFile['setups'],
-    };
+    const file = changed(plain, 'setups', [
+      { ...first, name: 'bare', coats: [] },
+      { ...first, name: 'coated' },
+    ]);
     const { setups } = goodOf(evaluated(file));
     expect(setups[0]?.coats).toEqual([]);
     expect(setups[1]?.coats).toEqual([
