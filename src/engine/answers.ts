@@ -19,6 +19,8 @@ export interface Answers {
   readonly bait: BaitOutcomes;
   /** From nose to tail. */
   readonly links: readonly LinkOutcomes[];
+  /** The last run of each detail: coarse and full runs take turns, and what one repeats is not sent again. */
+  readonly runs: { readonly [D in Detail]: Run };
   readonly lastGood: LastGood;
   /** A bug in the sums, in words; null while all is well. */
   readonly fault: string | null;
@@ -33,13 +35,21 @@ export interface LastGood {
   readonly links: readonly Partial<LinkAnswers>[];
 }
 
+/** The outcomes of one run. */
+export interface Run {
+  readonly bait: BaitOutcomes;
+  readonly links: readonly LinkOutcomes[];
+}
+
+const NO_RUN: Run = { bait: {}, links: [] };
+
 const NOTHING_YET: Answers = {
   askedFor: 0,
   heldFor: 0,
   fresh: true,
   detail: 'full',
-  bait: {},
-  links: [],
+  ...NO_RUN,
+  runs: { drag: NO_RUN, full: NO_RUN },
   lastGood: { bait: {}, links: [] },
   fault: null,
 };
@@ -68,27 +78,32 @@ export function takeFault(message: string): void {
 
 /** The answers after a run: what changed is new, what is present stays the same object, the rest is gone. */
 export function withReport(held: Answers, report: Report): Answers {
+  const run = runFrom(held.runs[report.detail], report);
+  return {
+    askedFor: held.askedFor,
+    heldFor: report.seq,
+    fresh: report.seq === held.askedFor,
+    detail: report.detail,
+    ...run,
+    runs: { ...held.runs, [report.detail]: run },
+    lastGood: nextLastGood(held.lastGood, run),
+    fault: null,
+  };
+}
+
+function runFrom(before: Run, report: Report): Run {
   const changed = new Map(report.changed.map((step) => [stepKey(step), withSharedTopology(step)]));
   const bait: Record<string, unknown> = {};
   const links: Record<string, unknown>[] = [];
   for (const key of report.present) {
     const [name = '', link = ''] = key.split('/');
     const place = link === '' ? bait : placeFor(links, Number(link));
-    const before: Record<string, unknown> | undefined = link === '' ? held.bait : held.links[Number(link)];
-    place[name] = changed.get(key)?.outcome ?? before?.[name];
+    const known: Record<string, unknown> | undefined = link === '' ? before.bait : before.links[Number(link)];
+    place[name] = changed.get(key)?.outcome ?? known?.[name];
   }
-  const outcomes = {
-    bait: keepIfSame(held.bait, bait as BaitOutcomes),
-    links: links.map((link, index) => keepIfSame(held.links[index], link as LinkOutcomes)),
-  };
   return {
-    askedFor: held.askedFor,
-    heldFor: report.seq,
-    fresh: report.seq === held.askedFor,
-    detail: report.detail,
-    ...outcomes,
-    lastGood: nextLastGood(held.lastGood, outcomes.bait, outcomes.links),
-    fault: null,
+    bait: keepIfSame(before.bait, bait as BaitOutcomes),
+    links: links.map((link, index) => keepIfSame(before.links[index], link as LinkOutcomes)),
   };
 }
 
@@ -108,7 +123,7 @@ function keepIfSame<Part extends object>(before: Part | undefined, next: Part): 
 const PICTURE = ['links', 'hardware', 'assembled'] as const;
 const LINK_PARTS = ['mesh', 'solid', 'wetted', 'ledger', 'float'] as const;
 
-function nextLastGood(before: LastGood, bait: BaitOutcomes, links: readonly LinkOutcomes[]): LastGood {
+function nextLastGood(before: LastGood, { bait, links }: Run): LastGood {
   const whole =
     links.length > 0 &&
     PICTURE.every((name) => bait[name]?.status === 'ok') &&

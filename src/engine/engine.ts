@@ -1,5 +1,5 @@
 import type { DesignFile, Step } from '../../sim/index.ts';
-import { type Ask, type EngineDoor, type Report, stepKey, type Told } from './protocol.ts';
+import { type Ask, type Detail, type EngineDoor, type Report, stepKey, type Told } from './protocol.ts';
 
 /** The recipe that the engine drains; the worker hands in the real one. */
 export interface StepSource {
@@ -26,8 +26,8 @@ export function createEngine(
   takeBreath: () => Promise<void>,
   now: () => number = () => performance.now(),
 ): EngineDoor {
-  // what the page holds: an answer is sent again only when it is another object
-  const held = new Map<string, Step['outcome']>();
+  // what the page holds of the last run of each detail: an answer is sent again only when it is another object
+  const heldOf: Record<Detail, ReadonlyMap<string, Step>> = { drag: new Map(), full: new Map() };
   let tell: (told: Told) => void = () => {};
   let waiting: Ask | null = null;
   let busy = false;
@@ -47,9 +47,9 @@ export function createEngine(
   }
 
   function reportOf(ask: Ask, made: ReadonlyMap<string, Step>): Report {
-    const changed = [...made].filter(([key, step]) => held.get(key) !== step.outcome).map(([, step]) => step);
-    held.clear();
-    for (const [key, step] of made) held.set(key, step.outcome);
+    const held = heldOf[ask.detail];
+    heldOf[ask.detail] = made;
+    const changed = [...made].filter(([key, step]) => held.get(key)?.outcome !== step.outcome).map(([, step]) => step);
     return { seq: ask.seq, detail: ask.detail, present: [...made.keys()], changed };
   }
 

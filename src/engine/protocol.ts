@@ -19,7 +19,7 @@ export interface Report {
   readonly detail: Detail;
   /** Every answer of the run, as `stepKey` names it; one that is not listed is gone. */
   readonly present: readonly string[];
-  /** Only the answers that are not the same object as the last one sent. */
+  /** Only the answers that are not the same object as in the last run of this detail. */
   readonly changed: readonly Step[];
 }
 

@@ -38,7 +38,7 @@ export function CameraStand({ room, sheet }: CameraStandProps) {
   }, [shared, size, pixelRatio, invalidate]);
 
   useLayoutEffect(() => {
-    toScene(room.middle, 0, 0, target.current);
+    toScene(room.middle, 0, pivotHeight(room), target.current);
     if (stand !== 'free') {
       toScene(...STANDS[stand], camera.position)
         .multiplyScalar(DISTANCE_MM)

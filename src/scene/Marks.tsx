@@ -2,6 +2,7 @@ import { Html } from '@react-three/drei';
 import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { BufferGeometry, Float32BufferAttribute, type Group } from 'three';
 import type { Vec3 } from '../../sim/index.ts';
+import { useView } from '../view/view.ts';
 import { ORDER } from './order.ts';
 import { reachAlong, type ShownBait, type ShownLink } from './shown.ts';
 import { useTub } from './tub.ts';
@@ -21,9 +22,13 @@ export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly w
     return line;
   }, []);
   useEffect(() => () => plumb.dispose(), [plumb]);
+  const camera = useView((view) => view.camera);
+  // from the front all links stand behind the first; from the top the surface has no edge to write at
+  const numbered = camera === 'front' ? bait.links.slice(0, 1) : bait.links;
+  const level = camera === 'side';
   return (
     <>
-      {bait.links.map((link) => (
+      {numbered.map((link) => (
         <Follow key={link.index} point={overBack(link)}>
           <Label className="link-number">{link.index + 1}</Label>
         </Follow>
@@ -38,9 +43,11 @@ export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly w
           <CentreOfBuoyancy />B
         </Label>
       </Follow>
-      <group position={[...waterEnd]}>
-        <Label className="water-name">still water</Label>
-      </group>
+      {level && (
+        <group position={[...waterEnd]}>
+          <Label className="water-name">still water</Label>
+        </group>
+      )}
     </>
   );
 }

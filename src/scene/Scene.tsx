@@ -87,7 +87,7 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
           <Ballast holes={picture.holes} />
         </Posed>
         <Hooks hung={picture.hung} />
-        <Water middle={room.middle} length={2 * room.middle} halfView={halfView} still={still} />
+        <Water middle={room.middle} length={room.length} halfView={halfView} still={still} />
         <Marks bait={picture} waterEnd={[rightEdge - WATER_NAME_PX / sheet.scale, 0, WATER_NAME_UP_PX / sheet.scale]} />
       </group>
     </TubContext>

@@ -43,7 +43,8 @@ export function Water({ middle, length, halfView, still }: WaterProps) {
   const halfWidth = Math.min(0.3 * length, 0.94 * down);
   useLayoutEffect(() => {
     setSurface(looks.surface, [halfLength, halfWidth], 0.3 * halfWidth);
-    setWash(looks.wash, middle, 1.3 * across, 2 * down);
+    // a link alone stands off the tub's middle: the wash reaches past both sides all the same
+    setWash(looks.wash, middle, 2.4 * across, 2 * down);
     invalidate();
   }, [looks, middle, halfLength, halfWidth, across, down, invalidate]);
 

@@ -9,9 +9,12 @@ export function roomOf({ links, pose, hung }: ShownBait): Room {
     0,
     ...hung.map((item) => item.hang + offset - (x * item.eye[0] + y * item.eye[1] + z * item.eye[2])),
   );
+  const aft = reachAlong(links, [1, 0, 0]);
+  const fore = -reachAlong(links, [-1, 0, 0]);
   return {
     above: Math.max(0, reachAlong(links, up) - offset),
     below: Math.max(lowestHook, reachAlong(links, [-x, -y, -z]) + offset),
-    middle: (reachAlong(links, [1, 0, 0]) - reachAlong(links, [-1, 0, 0])) / 2,
+    middle: (fore + aft) / 2,
+    length: aft - fore,
   };
 }

@@ -6,11 +6,12 @@ export interface TubSize {
   readonly height: number;
 }
 
-/** What must fit into the tub: heights over and under still water, and the middle of what is shown, all in mm. */
+/** What must fit into the tub: heights over and under still water, and x of the middle and length of what is shown, in mm. */
 export interface Room {
   readonly above: number;
   readonly below: number;
   readonly middle: number;
+  readonly length: number;
 }
 
 /** From what is shown towards the viewer, world frame. */
@@ -39,6 +40,11 @@ export function waterAt(size: TubSize, room: Room, scale: number): number {
   return Math.min(size.height - below, Math.max(above, WATER_SHARE * size.height));
 }
 
+/** Height over still water of the point that the view turns about: half way between the back and the hooks. */
+export function pivotHeight(room: Room): number {
+  return (room.above - room.below) / 2;
+}
+
 /**
  * How far the picture is shifted so that the middle of what is shown, around which the view turns, stands where the
  * sheet has it: pixels right and down from the middle of the tub.
@@ -50,6 +56,7 @@ export function shiftOf(
   room: Room,
 ): readonly [number, number] {
   const right = camera === 'front' ? 0 : sheet.left + room.middle * sheet.scale - size.width / 2;
-  const down = camera === 'top' ? 0 : waterAt(size, room, sheet.scale) - size.height / 2;
+  const down =
+    camera === 'top' ? 0 : waterAt(size, room, sheet.scale) - pivotHeight(room) * sheet.scale - size.height / 2;
   return [right, down];
 }
