@@ -26,11 +26,12 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
   const still = useStillness();
   useKeys();
   return (
-    <div className="page">
+    <div className="page" data-fresh={fresh} data-detail={detail}>
       <header className="masthead">
         <h1>Floatwright</h1>
+        <a href="#design">Change the bait and its numbers</a>
       </header>
-      <main className="sheet" data-fresh={fresh} data-detail={detail}>
+      <main className="sheet">
         <Tub>
           {hasWebGl2 ? (
             <Boundary instead={NO_PICTURE}>
@@ -48,13 +49,13 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
           <WholeRow />
           <TitleBlock />
         </div>
-        <Parts />
       </main>
-      <aside className="margin" aria-label="The design">
+      <aside className="margin" id="design" aria-label="The design">
         <Suspense fallback={<p>Laying out the numbers …</p>}>
           <Margin onPreset={onPreset} />
         </Suspense>
       </aside>
+      <Parts />
       <Spoken />
     </div>
   );

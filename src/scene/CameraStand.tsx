@@ -5,7 +5,7 @@ import { type OrthographicCamera, Vector3 } from 'three';
 import { lookFrom, type Sheet, useView } from '../view/view.ts';
 import { toScene } from './frame.ts';
 import { setViewport } from './materials.ts';
-import { type Room, STANDS, shiftOf } from './stand.ts';
+import { pivotHeight, type Room, STANDS, shiftOf } from './stand.ts';
 import { useTub } from './tub.ts';
 
 /** Far enough off that nothing is cut away, near enough that depth keeps its digits. */

@@ -26,18 +26,18 @@ export function LinkColumn({ spec }: { readonly spec: LinkSpec }) {
           <span className="ordinal">{index + 1}</span> {name}
         </button>
       </h2>
-      {outcome?.status === 'failed' && <Reasons issues={outcome.issues} />}
-      {float === undefined ? (
-        <p className="verdict">Not worked out yet</p>
-      ) : (
-        <>
+      <div>
+        {outcome?.status === 'failed' && <Reasons issues={outcome.issues} />}
+        {float === undefined ? (
+          <p className="verdict">Not worked out yet</p>
+        ) : (
           <p className="verdict">
             <StateMark state={float.state} />
             <span>{linkVerdict(name, float)}</span>
           </p>
-          <Numbers float={float} />
-        </>
-      )}
+        )}
+      </div>
+      {float === undefined ? <div /> : <Numbers float={float} />}
       <p className="span">
         {amounts.length(span[0])} to {amounts.length(span[1])}
       </p>

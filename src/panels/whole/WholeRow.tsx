@@ -1,4 +1,4 @@
-import { baitVerdict } from '../../../sim/index.ts';
+import { type BaitAnswers, baitVerdict } from '../../../sim/index.ts';
 import { useAnswers } from '../../engine/answers.ts';
 import { useAmounts } from '../../view/amounts.ts';
 import { Numbers } from '../numbers/Numbers.tsx';
@@ -54,19 +54,27 @@ const SHOWN_WARNINGS = 3;
 function Warnings() {
   const warnings = useAnswers((answers) => answers.lastGood.bait.warnings);
   if (warnings === undefined || warnings.length === 0) return null;
+  const lesser = warnings.slice(SHOWN_WARNINGS);
   return (
     <div className="warnings">
       <h3>Mind</h3>
-      <ul>
-        {warnings.slice(0, SHOWN_WARNINGS).map(({ code, where, text }) => (
-          <li key={`${code} ${where}`}>
-            <b>{where}</b>: {text}
-          </li>
-        ))}
-      </ul>
-      {warnings.length > SHOWN_WARNINGS && (
-        <p className="note">{warnings.length - SHOWN_WARNINGS} lesser ones wait behind these.</p>
+      <WarningList warnings={warnings.slice(0, SHOWN_WARNINGS)} />
+      {lesser.length > 0 && (
+        <details>
+          <summary>{lesser.length === 1 ? 'A lesser one' : `${lesser.length} lesser ones`}</summary>
+          <WarningList warnings={lesser} />
+        </details>
       )}
     </div>
+  );
+}
+
+function WarningList({ warnings }: { readonly warnings: BaitAnswers['warnings'] }) {
+  return (
+    <ul>
+      {warnings.map(({ code, where, text }) => (
+        <li key={`${code} ${where}`}>{text}</li>
+      ))}
+    </ul>
   );
 }
