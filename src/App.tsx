@@ -2,8 +2,8 @@ import { lazy, Suspense, useEffect } from 'react';
 import { redo, undo } from './document/commands.ts';
 import { useAnswers } from './engine/answers.ts';
 import { Columns } from './panels/columns/Columns.tsx';
+import { Headline } from './panels/headline/Headline.tsx';
 import { Parts } from './panels/parts/Parts.tsx';
-import { Spoken } from './panels/spoken/Spoken.tsx';
 import { TitleBlock } from './panels/title/TitleBlock.tsx';
 import { Trouble } from './panels/trouble/Trouble.tsx';
 import { Tub } from './panels/tub/Tub.tsx';
@@ -29,6 +29,7 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
     <div className="page" data-fresh={fresh} data-detail={detail}>
       <header className="masthead">
         <h1>Floatwright</h1>
+        <Headline />
         <a href="#design">Change the bait and its numbers</a>
       </header>
       <main className="sheet">
@@ -56,7 +57,6 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
         </Suspense>
       </aside>
       <Parts />
-      <Spoken />
     </div>
   );
 }

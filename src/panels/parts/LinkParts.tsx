@@ -40,7 +40,7 @@ export function LinkParts({
         ))}
         {eyes.length > 0 && (
           <li>
-            {counted(eyes.length, 'screw eye')}: {eyes.map((eye) => eye.name).join(', ')}
+            {counted(eyes.length, 'screw eye')}: {eyes.map((eye) => eye.name).join('; ')}
           </li>
         )}
       </ul>
