@@ -1,6 +1,6 @@
 import { lazy, Suspense, useEffect } from 'react';
 import { redo, undo } from './document/commands.ts';
-import { useAnswers } from './engine/answers.ts';
+import { firstAnswers, useAnswers } from './engine/answers.ts';
 import { Columns } from './panels/columns/Columns.tsx';
 import { Headline } from './panels/headline/Headline.tsx';
 import { Parts } from './panels/parts/Parts.tsx';
@@ -13,8 +13,11 @@ import { hasWebGl2 } from './platform/webgl.ts';
 import { Boundary } from './ui/Boundary.tsx';
 import { keyShortcut } from './view/keys.ts';
 
-// the two heavy parts come after the first paint
-const Scene = lazy(() => import('./scene/Scene.tsx').then((module) => ({ default: module.Scene })));
+// the two heavy parts come after the first paint, and the picture after the first numbers: reading its program would
+// hold up both
+const Scene = lazy(() =>
+  firstAnswers.then(() => import('./scene/Scene.tsx')).then((module) => ({ default: module.Scene })),
+);
 const Margin = lazy(() => import('./panels/margin/Margin.tsx').then((module) => ({ default: module.Margin })));
 
 const NO_PICTURE = <p className="no-picture">No 3D here; the numbers below are the same.</p>;
@@ -26,13 +29,13 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
   const still = useStillness();
   useKeys();
   return (
-    <div className="page" data-fresh={fresh} data-detail={detail}>
+    <div className="page">
       <header className="masthead">
         <h1>Floatwright</h1>
         <Headline />
         <a href="#design">Change the bait and its numbers</a>
       </header>
-      <main className="sheet">
+      <main className="sheet" data-fresh={fresh} data-detail={detail}>
         <Tub>
           {hasWebGl2 ? (
             <Boundary instead={NO_PICTURE}>

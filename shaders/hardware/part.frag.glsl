@@ -4,7 +4,7 @@
 #include <scene-normal>
 
 uniform vec3 uTint;
-uniform vec3 uWater;
+uniform vec3 uDeep;
 
 varying vec3 vScene_mm;
 varying vec3 vNormal;
@@ -15,6 +15,6 @@ void main() {
   vec3 toEye = normalize(vec3(viewMatrix[0][2], viewMatrix[1][2], viewMatrix[2][2]));
   float shine = pow(max(0.0, dot(normal, normalize(toEye + WINDOW))), 40.0);
   vec3 colour = uTint * lamp(normal) + 0.35 * shine;
-  gl_FragColor = vec4(underwater(colour, vScene_mm.y, uWater), 1.0);
+  gl_FragColor = vec4(underwater(colour, vScene_mm.y, uDeep), 1.0);
   #include <colorspace_fragment>
 }

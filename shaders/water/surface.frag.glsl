@@ -1,10 +1,13 @@
-/* The water's surface from above and below: its own colour, the sky in it, fading into the paper at the rim. */
+/*
+ * The water's surface from above and below: its own colour, the sky in it, fading into the paper all round. Flat, at
+ * still water: ripples turn the light, never the surface.
+ */
 #include <fresnel>
+#include <noise>
 #include <sky>
 #include <waves>
 
-uniform vec2 uHalfSize_mm;
-uniform float uFade_mm;
+uniform float uReach_mm;
 uniform float uRipple;
 uniform float uTime_s;
 uniform vec3 uWater;
@@ -14,9 +17,14 @@ uniform vec3 uSkyZenith;
 varying vec2 vPlace_mm;
 
 void main() {
+  const vec3 WINDOW = vec3(-0.36, 0.78, 0.51); // as in lamp.glsl
   const float STEEPEST = 0.16; // slope of a full ripple: light plays, nothing seems to toss
-  const float SEEN_STRAIGHT = 0.34; // cover where one looks straight down: what is under water stays readable
-  const float SEEN_FLAT = 0.72;
+  const float SEEN_STRAIGHT = 0.27; // cover where one looks straight down: what is under water stays readable
+  const float SEEN_FLAT = 0.6;
+  const float MOST_SKY = 0.75; // the rest stays water, or a flat view would show bare paper
+  const float RIM = 0.35; // share of the reach over which the surface fades
+  const float BRUSH_MM = 30.0; // a wash on paper is never quite even
+  const float BRUSH = 0.3;
 
   vec2 slope = uRipple * STEEPEST * waveSlope(vPlace_mm, uTime_s);
   // the sheet's own y runs to starboard, away from the viewer of the side view
@@ -27,14 +35,10 @@ void main() {
   float thrownBack = fresnel(abs(dot(upright, toEye)));
   vec3 mirrored = sky(reflect(-toEye, side * upright), uSkyHorizon, uSkyZenith);
 
-  // rounded rectangle: 0 at the rim, growing inwards
-  float corner_mm = min(uHalfSize_mm.x, uHalfSize_mm.y);
-  vec2 over = abs(vPlace_mm) - (uHalfSize_mm - corner_mm);
-  float inside_mm = corner_mm - length(max(over, 0.0)) - min(max(over.x, over.y), 0.0);
-  float rim = smoothstep(0.0, uFade_mm, inside_mm);
-
-  float glint = uRipple * pow(max(0.0, dot(upright, normalize(toEye + vec3(-0.36, 0.78, 0.51)))), 90.0);
-  vec3 colour = mix(uWater, mirrored, clamp(thrownBack, 0.0, 0.75)) + 0.25 * glint;
-  gl_FragColor = vec4(colour, rim * mix(SEEN_STRAIGHT, SEEN_FLAT, thrownBack));
+  float rim = 1.0 - smoothstep(1.0 - RIM, 1.0, length(vPlace_mm) / uReach_mm);
+  float brush = 1.0 + BRUSH * (noise(vec3(vPlace_mm / BRUSH_MM, 0.0)) - 0.5);
+  float glint = uRipple * pow(max(0.0, dot(upright, normalize(toEye + WINDOW))), 90.0);
+  vec3 colour = mix(uWater, mirrored, clamp(thrownBack, 0.0, MOST_SKY)) + 0.25 * glint;
+  gl_FragColor = vec4(colour, rim * brush * mix(SEEN_STRAIGHT, SEEN_FLAT, thrownBack));
   #include <colorspace_fragment>
 }

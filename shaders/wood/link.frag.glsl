@@ -14,7 +14,7 @@ const int SKIN = 0;
 const int SLOT = 3;
 
 uniform vec3 uWood;
-uniform vec3 uWater;
+uniform vec3 uDeep;
 uniform vec3 uInk;
 uniform vec3 uWaterline;
 uniform float uPixelRatio;
@@ -29,7 +29,7 @@ flat varying int vKind;
 void main() {
   const float WATERLINE_PX = 1.5;
   const float EDGE_PX = 1.2;
-  const float IN_THE_SHADE = 0.62; // slots see little of the window
+  const float IN_THE_SHADE = 0.42; // slots see little of the window
 
   // before anything is thrown away: derivatives need their neighbours
   vec3 flatNormal = normalize(cross(dFdx(vScene_mm), dFdy(vScene_mm)));
@@ -45,7 +45,7 @@ void main() {
   vec3 normal = vKind == SKIN ? sceneNormal(normalize(vNormal), viewMatrix) : flatNormal;
   float light = lamp(normal) * (vKind == SLOT ? IN_THE_SHADE : 1.0);
   vec3 colour = uWood * mix(1.08, vKind == SKIN ? 0.8 : 0.7, year) * light;
-  colour = underwater(colour, vScene_mm.y, uWater);
+  colour = underwater(colour, vScene_mm.y, uDeep);
   if (vKind != SKIN && vKind != SLOT) colour = mix(colour, uInk, edge);
   gl_FragColor = vec4(mix(colour, uWaterline, waterline), 1.0);
   #include <colorspace_fragment>

@@ -12,6 +12,8 @@ import type { Warning } from '../warnings.ts';
 
 /** Wood that should be left round ballast in a shaped body. Common practice. */
 const WALL_MM = 3;
+/** Walls are said to this: one that reads as enough is no warning. */
+const SAID_TO_MM = 0.1;
 /** What a float test asks before pins are glued in. Common practice. */
 const LEVEL_RAD = radianFromDegree(2);
 /** Less air than this cannot be weighed on a kitchen scale. */
@@ -108,7 +110,7 @@ function airWarnings({ water, links, wetted }: WarnParts): readonly Warning[] {
 function wallWarnings({ hull, hardware }: WarnParts): readonly Warning[] {
   return hardware.holes
     .map((hole) => ({ name: hole.name, wall: thinnestWall(hull, hole) }))
-    .filter(({ wall }) => wall < WALL_MM)
+    .filter(({ wall }) => wall < WALL_MM - SAID_TO_MM / 2)
     .toSorted((a, b) => a.wall - b.wall)
     .map(({ name, wall }) => ({
       code: 'wall-thin',

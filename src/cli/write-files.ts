@@ -47,15 +47,19 @@ function draftPath(folder: string, name: string): string {
 async function makeFolder(folder: string): Promise<readonly string[]> {
   const missing: string[] = [];
   for (let path = resolve(folder); !(await isFolder(path, folder)); path = dirname(path)) missing.unshift(path);
-  for (const [count, path] of missing.entries()) {
+  const made: string[] = [];
+  for (const path of missing) {
     try {
       await mkdir(path);
+      made.push(path);
     } catch (fault) {
-      await removeMade(missing.slice(0, count));
+      // another run may have made it meanwhile
+      if (await isFolder(path, folder)) continue;
+      await removeMade(made);
       throw refusal(folder, `cannot be made: ${systemWords(fault)}`, 'choose another --out');
     }
   }
-  return missing;
+  return made;
 }
 
 /** Whether there is a folder; false when there is nothing. Throws Refusal about the folder asked for at anything else. */

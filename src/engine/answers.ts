@@ -61,6 +61,15 @@ export function useAnswers<Part>(select: (answers: Answers) => Part): Part {
   return useStore(answersStore, select);
 }
 
+/** Kept when there is something to show, good or bad. */
+export const firstAnswers: Promise<void> = new Promise((resolve) => {
+  const stop = answersStore.subscribe(({ heldFor, fault }) => {
+    if (heldFor === 0 && fault === null) return;
+    stop();
+    resolve();
+  });
+});
+
 /** Marks what is shown as out of date until the design of this number is worked out. */
 export function markAsked(seq: number): void {
   answersStore.setState(({ heldFor }) => ({ askedFor: seq, fresh: heldFor === seq }));

@@ -12,21 +12,19 @@ export function issuesOf({ bait, links }: Pick<Answers, 'bait' | 'links'>): read
 }
 
 /**
- * Shares issues out to the places of fields: each to the field at the very path, else to one that it lies under, else
- * to the first that lies under it. What finds no field is given back apart, so that nothing goes unsaid.
+ * The first issue of each field: of the field at the issue's very path, else of the one that it lies under, else of the
+ * first that lies under it. An issue of a place that has no field is in no one's charge.
  */
 export function issuesByField<Field extends { readonly paths: readonly string[] }>(
   issues: readonly Issue[],
   fields: readonly Field[],
-): { readonly of: ReadonlyMap<Field, Issue>; readonly elsewhere: readonly Issue[] } {
-  const of = new Map<Field, Issue>();
-  const elsewhere: Issue[] = [];
+): ReadonlyMap<Field, Issue> {
+  const found = new Map<Field, Issue>();
   for (const issue of issues) {
     const field = fieldFor(issue.path, fields);
-    if (field === undefined || of.has(field)) elsewhere.push(issue);
-    else of.set(field, issue);
+    if (field !== undefined && !found.has(field)) found.set(field, issue);
   }
-  return { of, elsewhere };
+  return found;
 }
 
 function fieldFor<Field extends { readonly paths: readonly string[] }>(

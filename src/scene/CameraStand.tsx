@@ -11,6 +11,12 @@ import { useTub } from './tub.ts';
 /** Far enough off that nothing is cut away, near enough that depth keeps its digits. */
 const DISTANCE_MM = 2000;
 
+/** In times the sheet's scale. */
+const NEAREST = 8;
+const FARTHEST = 0.5;
+/** The controls would turn once round over the tub's height, and a tub is low. */
+const TURN_SPEED = 0.45;
+
 interface CameraStandProps {
   readonly room: Room;
   readonly sheet: Sheet;
@@ -31,6 +37,7 @@ export function CameraStand({ room, sheet }: CameraStandProps) {
   const controls = useRef<ComponentRef<typeof OrbitControls>>(null);
   const isTurning = useRef(false);
   const target = useRef(new Vector3());
+  const shift = useRef<readonly [number, number]>([0, 0]);
 
   useLayoutEffect(() => {
     setViewport(shared, size.width * pixelRatio, size.height * pixelRatio, pixelRatio);
@@ -38,15 +45,17 @@ export function CameraStand({ room, sheet }: CameraStandProps) {
   }, [shared, size, pixelRatio, invalidate]);
 
   useLayoutEffect(() => {
+    // a view that was turned by hand keeps its direction and its size when the bait changes under it
+    camera.position.sub(target.current);
     toScene(room.middle, 0, pivotHeight(room), target.current);
     if (stand !== 'free') {
-      toScene(...STANDS[stand], camera.position)
-        .multiplyScalar(DISTANCE_MM)
-        .add(target.current);
-      const [right, down] = shiftOf(stand, size, sheet, room);
-      camera.setViewOffset(size.width, size.height, -right, -down, size.width, size.height);
+      toScene(...STANDS[stand], camera.position).multiplyScalar(DISTANCE_MM);
+      camera.zoom = sheet.scale;
+      shift.current = shiftOf(stand, size, sheet, room);
     }
-    camera.zoom = sheet.scale;
+    camera.position.add(target.current);
+    const [right, down] = shift.current;
+    camera.setViewOffset(size.width, size.height, -right, -down, size.width, size.height);
     camera.lookAt(target.current);
     camera.updateProjectionMatrix();
     controls.current?.target.copy(target.current);
@@ -54,9 +63,21 @@ export function CameraStand({ room, sheet }: CameraStandProps) {
     invalidate();
   }, [camera, stand, room, sheet, size, invalidate]);
 
-  // the controls claim every touch for themselves; up and down belongs to the page
+  // a bare wheel scrolls the page; only with Ctrl, or two fingers, does it come nearer
   useLayoutEffect(() => {
-    gl.domElement.style.touchAction = 'pan-y';
+    const canvas = gl.domElement;
+    const allow = (zooming: boolean) => {
+      if (controls.current) controls.current.enableZoom = zooming;
+    };
+    const onWheel = (event: WheelEvent) => allow(event.ctrlKey || event.metaKey);
+    const onPointerDown = (event: PointerEvent) => allow(event.pointerType === 'touch');
+    // on the canvas itself, and so before the controls, which listen on the element around it
+    canvas.addEventListener('wheel', onWheel, { passive: true });
+    canvas.addEventListener('pointerdown', onPointerDown);
+    return () => {
+      canvas.removeEventListener('wheel', onWheel);
+      canvas.removeEventListener('pointerdown', onPointerDown);
+    };
   }, [gl]);
 
   return (
@@ -65,6 +86,9 @@ export function CameraStand({ room, sheet }: CameraStandProps) {
       enableDamping={false}
       enablePan={false}
       enableZoom={false}
+      minZoom={FARTHEST * sheet.scale}
+      maxZoom={NEAREST * sheet.scale}
+      rotateSpeed={TURN_SPEED}
       onStart={() => {
         isTurning.current = true;
       }}

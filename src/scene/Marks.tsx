@@ -1,5 +1,5 @@
 import { Html } from '@react-three/drei';
-import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { type CSSProperties, type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { BufferGeometry, Float32BufferAttribute, type Group } from 'three';
 import type { Vec3 } from '../../sim/index.ts';
 import { useView } from '../view/view.ts';
@@ -9,10 +9,14 @@ import { useTub } from './tub.ts';
 
 /** Under the page's own lists and messages. */
 const LAYERS: [number, number] = [10, 0];
-/** Clear of the back, so that a number never lies on wood. */
-const OVER_BACK_MM = 3;
+/** Clear of the back or flank, so that a number never lies on wood. */
+const CLEAR_MM = 3;
 /** Half the length of the line through a centre. */
 const PLUMB_MM = 9;
+
+/** Out of the flow: the mark's own middle, and not that of mark and letter, stands at the centre it marks. */
+const TO_THE_RIGHT: CSSProperties = { position: 'absolute', left: '100%', paddingLeft: 3 };
+const TO_THE_LEFT: CSSProperties = { position: 'absolute', right: '100%', paddingRight: 3 };
 
 /** Numbers over the links, the two centres with the plumb line through each, and the name of the water's surface. */
 export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly waterEnd: Vec3 }) {
@@ -29,18 +33,20 @@ export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly w
   return (
     <>
       {numbered.map((link) => (
-        <Follow key={link.index} point={overBack(link)}>
+        <Follow key={link.index} point={camera === 'top' ? besideFlank(link) : overBack(link)}>
           <Label className="link-number">{link.index + 1}</Label>
         </Follow>
       ))}
       <Follow point={bait.float.gravityCentre} line={plumb}>
         <Label className="centre weight">
-          <CentreOfGravity />G
+          <CentreOfGravity />
+          <span style={TO_THE_RIGHT}>G</span>
         </Label>
       </Follow>
       <Follow point={bait.float.buoyancyCentre} line={plumb}>
         <Label className="centre lift">
-          <CentreOfBuoyancy />B
+          <CentreOfBuoyancy />
+          <span style={TO_THE_LEFT}>B</span>
         </Label>
       </Follow>
       {level && (
@@ -53,9 +59,16 @@ export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly w
 }
 
 function overBack(link: ShownLink): Vec3 {
-  const fore = -reachAlong([link], [-1, 0, 0]);
-  const aft = reachAlong([link], [1, 0, 0]);
-  return [(fore + aft) / 2, 0, reachAlong([link], [0, 0, 1]) + OVER_BACK_MM];
+  return [middleOf(link), 0, reachAlong([link], [0, 0, 1]) + CLEAR_MM];
+}
+
+/** Starboard: up on the screen when seen from the top. */
+function besideFlank(link: ShownLink): Vec3 {
+  return [middleOf(link), reachAlong([link], [0, 1, 0]) + CLEAR_MM, 0];
+}
+
+function middleOf(link: ShownLink): number {
+  return (reachAlong([link], [1, 0, 0]) - reachAlong([link], [-1, 0, 0])) / 2;
 }
 
 interface FollowProps {

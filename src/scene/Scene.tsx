@@ -20,6 +20,7 @@ import { type ShownBait, shownBait } from './shown.ts';
 import { waterAt } from './stand.ts';
 import { type Tub, TubContext } from './tub.ts';
 import { Water } from './Water.tsx';
+import './scene.css';
 
 interface SceneProps {
   /** Reduced motion: nothing eases and nothing ripples. */
@@ -38,7 +39,7 @@ export function Scene({ still }: SceneProps) {
   return (
     <Canvas
       key={life}
-      className="scene"
+      className={picture.kept ? 'scene kept' : 'scene'}
       orthographic
       flat
       frameloop="demand"

@@ -19,7 +19,11 @@ interface WaterProps {
 const CALMING_S = 0.8;
 const CALM = 0.02;
 /** A tub that was not drawn for a while goes on where it was. */
-const LONGEST_FRAME_S = 0.05;
+const LONGEST_FRAME_S = 0.2;
+
+/** How far the surface reaches: as many baits' lengths all round, and in half widths of the tub. */
+const BAITS_ROUND = 1.6;
+const PAST_THE_RIM = 1.6;
 
 /** Still water at world z = 0: the surface, seen from above or below, and the wash that stands for it in level views. */
 export function Water({ middle, length, halfView, still }: WaterProps) {
@@ -39,14 +43,13 @@ export function Water({ middle, length, halfView, still }: WaterProps) {
   );
 
   const [across, down] = halfView;
-  const halfLength = 0.5 * length + 0.22 * length;
-  const halfWidth = Math.min(0.3 * length, 0.94 * down);
+  const reach = Math.max(BAITS_ROUND * length, PAST_THE_RIM * across);
   useLayoutEffect(() => {
-    setSurface(looks.surface, [halfLength, halfWidth], 0.3 * halfWidth);
+    setSurface(looks.surface, reach);
     // a link alone stands off the tub's middle: the wash reaches past both sides all the same
     setWash(looks.wash, middle, 2.4 * across, 2 * down);
     invalidate();
-  }, [looks, middle, halfLength, halfWidth, across, down, invalidate]);
+  }, [looks, middle, reach, across, down, invalidate]);
 
   // a bait that moves stirs the water
   useLayoutEffect(

@@ -34,8 +34,11 @@ export interface Looks {
 }
 
 /** How strongly a part fills its outline when seen through wood: lead is what one looks for, a plug is only wood. */
-const FILL = { metal: 0.42, lead: 0.78, plug: 0.34, bore: 0.16 } as const;
+const FILL = { metal: 0.42, lead: 0.92, plug: 0.38, bore: 0.16 } as const;
 
+/** Things keep their own colours by night; only lines and water follow the sheet. */
+const BRASS = '#a87a24';
+const LEAD = '#566069';
 /** Blued steel; a hook is neither ink nor brass. */
 const STEEL = '#4a565d';
 /** Dowel and putty. */
@@ -70,10 +73,10 @@ export function makeLooks(shared: Shared): Looks {
 export function paintLooks(looks: Looks, shared: Shared, palette: Palette): void {
   setPalette(shared, palette);
   const tints: Readonly<Record<PartKind, string>> = {
-    brass: palette.brass,
-    pin: palette.brass,
+    brass: BRASS,
+    pin: BRASS,
     hook: STEEL,
-    lead: palette.lead,
+    lead: LEAD,
     plug: PLUG,
     bore: palette.pencil,
     pickedMetal: palette.picked,

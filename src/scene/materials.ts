@@ -3,14 +3,18 @@ import {
   AlwaysStencilFunc,
   BackSide,
   Color,
+  CustomBlending,
   DoubleSide,
   EqualStencilFunc,
   FrontSide,
   GreaterDepth,
   type IUniform,
+  OneFactor,
+  OneMinusSrcAlphaFactor,
   ReplaceStencilOp,
   ShaderMaterial,
   type ShaderMaterialParameters,
+  SrcAlphaFactor,
   Vector2,
   Vector3,
   Vector4,
@@ -37,6 +41,7 @@ export interface Shared {
   readonly uViewport_px: IUniform<Vector2>;
   readonly uInk: IUniform<Color>;
   readonly uWater: IUniform<Color>;
+  readonly uDeep: IUniform<Color>;
   readonly uWaterline: IUniform<Color>;
   readonly uSkyHorizon: IUniform<Color>;
   readonly uSkyZenith: IUniform<Color>;
@@ -53,10 +58,13 @@ const OPENS_NUMBER = { fore: 1, aft: 2 } as const;
 const WOOD = 1;
 const NOT_WOOD = 0;
 
-/** Of an overcast day, whatever the sheet's colours: it is mirrored, never seen. */
-const SKY = { horizon: '#f4f1e8', zenith: '#b9cdd2' } as const;
+/** What wood and metal fade into under water, by day and by night. */
+const DEEP = '#2e7f8c';
 
-/** Lengths of a line on the page in CSS pixels: the visible edge of drafting. */
+/** Share of the water's colour in the sky overhead. */
+const ZENITH_BLUE = 0.25;
+
+/** Width of a line on the page in CSS pixels: the visible edge of drafting. */
 const OUTLINE_PX = 1.1;
 
 /** Uniforms that every tub material may ask for, in the palette's colours. */
@@ -66,9 +74,10 @@ export function makeShared(): Shared {
     uViewport_px: { value: new Vector2(1, 1) },
     uInk: { value: new Color() },
     uWater: { value: new Color() },
+    uDeep: { value: new Color(DEEP) },
     uWaterline: { value: new Color() },
-    uSkyHorizon: { value: new Color(SKY.horizon) },
-    uSkyZenith: { value: new Color(SKY.zenith) },
+    uSkyHorizon: { value: new Color() },
+    uSkyZenith: { value: new Color() },
     uRipple: { value: 0 },
     uTime_s: { value: 0 },
   };
@@ -78,6 +87,9 @@ export function setPalette(shared: Shared, palette: Palette): void {
   shared.uInk.value.set(palette.ink);
   shared.uWater.value.set(palette.water);
   shared.uWaterline.value.set(palette.waterDeep);
+  // the sky in the water is the paper's own light, a little bluer overhead
+  shared.uSkyHorizon.value.set(palette.paper);
+  shared.uSkyZenith.value.set(palette.paper).lerp(shared.uWater.value, ZENITH_BLUE);
 }
 
 /** Tells the shaders how many device pixels the tub has, and how many of them make one of the page's. */
@@ -100,8 +112,12 @@ export function makeLinkMaterial(shared: Shared, tint: string): ShaderMaterial {
     defines: { SLOT_LIMIT },
     side: FrontSide,
     ...stencilled(WOOD),
+    // a hair behind its own edges, so that their lines are not eaten
+    polygonOffset: true,
+    polygonOffsetFactor: 1,
+    polygonOffsetUnits: 1,
     uniforms: {
-      ...pick(shared, 'uWater', 'uInk', 'uWaterline', 'uPixelRatio'),
+      ...pick(shared, 'uDeep', 'uInk', 'uWaterline', 'uPixelRatio'),
       uWood: { value: new Color(tint) },
       uSlots_mm: { value: Array.from({ length: SLOT_LIMIT }, () => new Vector4()) },
     },
@@ -161,7 +177,7 @@ export function makePartMaterial(shared: Shared, tint: string): ShaderMaterial {
     vertexShader: partVertex,
     fragmentShader: partFragment,
     ...stencilled(NOT_WOOD),
-    uniforms: { ...pick(shared, 'uWater'), uTint: { value: new Color(tint) } },
+    uniforms: { ...pick(shared, 'uDeep'), uTint: { value: new Color(tint) } },
   });
 }
 
@@ -203,16 +219,14 @@ export function makeSurfaceMaterial(shared: Shared): ShaderMaterial {
     side: DoubleSide,
     uniforms: {
       ...pick(shared, 'uWater', 'uSkyHorizon', 'uSkyZenith', 'uRipple', 'uTime_s'),
-      uHalfSize_mm: { value: new Vector2(1, 1) },
-      uFade_mm: { value: 1 },
+      uReach_mm: { value: 1 },
     },
   });
 }
 
-/** half: of the sheet's length and width; fade: how broad its soft rim is. */
-export function setSurface(material: ShaderMaterial, half: readonly [Mm, Mm], fade: Mm): void {
-  (material.uniforms.uHalfSize_mm.value as Vector2).set(...half);
-  material.uniforms.uFade_mm.value = fade;
+/** reach: from the middle of the surface to where it has faded away. */
+export function setSurface(material: ShaderMaterial, reach: Mm): void {
+  material.uniforms.uReach_mm.value = reach;
 }
 
 /** The wash under the waterline in level views. */
@@ -220,7 +234,12 @@ export function makeWashMaterial(shared: Shared): ShaderMaterial {
   return shaderMaterial({
     vertexShader: washVertex,
     fragmentShader: washFragment,
-    transparent: true,
+    // blended, yet not among the transparent things, which all come after the wood
+    blending: CustomBlending,
+    blendSrc: SrcAlphaFactor,
+    blendDst: OneMinusSrcAlphaFactor,
+    blendSrcAlpha: OneFactor,
+    blendDstAlpha: OneMinusSrcAlphaFactor,
     depthTest: false,
     depthWrite: false,
     side: DoubleSide,

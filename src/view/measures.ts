@@ -40,14 +40,14 @@ const INCH_OUNCE: Readonly<Record<MeasureKind, Measure>> = {
     unit: 'in',
     shown: inchFromMm,
     stored: (inch) => Number(mmFromInch(inch).toPrecision(MEANT_DIGITS)),
-    digits: [3, 4],
+    digits: [4, 4],
     step: 1 / 64,
   },
   mass: {
     unit: 'oz',
     shown: ounceFromGram,
     stored: (ounce) => Number(gramFromOunce(ounce).toPrecision(MEANT_DIGITS)),
-    digits: [3, 4],
+    digits: [4, 4],
     step: 0.005,
   },
 };

@@ -46,7 +46,7 @@ describe('the command a maker types', () => {
   });
 
   test('is found as npx floatwright inside the clone', () => {
-    const { status, stdout } = spawnSync('npx', ['--no', 'floatwright', '--version'], { cwd: root, encoding: 'utf8' });
+    const { status, stdout } = spawnSync('npx', ['floatwright', '--version'], { cwd: root, encoding: 'utf8' });
     expect({ status, stdout }).toEqual({
       status: 0,
       stdout: `${JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).version}\n`,
@@ -112,7 +112,7 @@ describe('a bad file ends with 2, its reasons on standard error, and no report',
     ['too large', `${TEXT}${' '.repeat(1_100_000)}`, /^bad\.json: the file has \d+ bytes, at most 1000000/],
     ['too deep', '['.repeat(100_000), /^bad\.json: /],
     ['reaching for a prototype', TEXT.replace('"name"', '"__proto__":{"a":1},"name"'), /__proto__/],
-    ['with an unknown field', withField('body.girth_mm', 40), /^body(\.girth_mm)?: .*girth_mm/],
+    ['with an unknown field', withField('body.girth_mm', 40), /^body\.girth_mm: unknown field/],
     ['without a body', withField('body', undefined), /^body: /],
     ['with a word for a number', withField('joints.0.gap_mm', null), /^joints\.0\.gap_mm: /],
     ['with an expression that goes round', withField('dimensions', { a_mm: 'b_mm', b_mm: 'a_mm' }), /^dimensions\./],

@@ -71,7 +71,7 @@ export function makeDesignFile({ pieces = 2, body = {}, ...changes }: DesignChan
             from: 'belly',
             x_mm: 72,
             diameter_mm: 6,
-            depth_mm: 8,
+            depth_mm: 6,
             lead: { of: 'shot in epoxy', mass_g: 1 },
           },
         ],

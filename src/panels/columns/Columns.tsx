@@ -6,9 +6,9 @@ import { LeaderLines } from './LeaderLines.tsx';
 import { LinkColumn } from './LinkColumn.tsx';
 import { placeColumns, type Stretch } from './place-columns.ts';
 
-/** Under each link its column, nose to tail; on a narrow sheet cards one under the other. */
+/** Under each link of the picture its column, nose to tail; on a narrow sheet cards one under the other. */
 export function Columns() {
-  const specs = useAnswers(linkSpecs);
+  const specs = useAnswers((answers) => answers.lastGood.bait.links ?? NO_LINKS);
   const { scale, left } = useView((view) => view.sheet);
   const [width, measured] = useWidth();
   const spans = specs.map(({ span: [from, to] }) => ({ left: left + from * scale, width: (to - from) * scale }));
@@ -26,10 +26,6 @@ export function Columns() {
 }
 
 const NO_LINKS: readonly LinkSpec[] = [];
-
-function linkSpecs({ bait, lastGood }: Parameters<Parameters<typeof useAnswers>[0]>[0]): readonly LinkSpec[] {
-  return bait.links?.status === 'ok' ? bait.links.value : (lastGood.bait.links ?? NO_LINKS);
-}
 
 /** Column lines with the gaps between columns as empty tracks. */
 function gridOf(columns: readonly Stretch[]): string {

@@ -4,6 +4,7 @@ import { useAmounts } from '../../view/amounts.ts';
 import { show, useView } from '../../view/view.ts';
 import { Numbers } from '../numbers/Numbers.tsx';
 import { StateMark } from '../numbers/StateMark.tsx';
+import { issueWords } from '../trouble/issue-words.ts';
 
 /** What one link does when it floats alone, hooks hung: the verdict first, then its few numbers. */
 export function LinkColumn({ spec }: { readonly spec: LinkSpec }) {
@@ -49,7 +50,7 @@ function Reasons({ issues }: { readonly issues: readonly Issue[] }) {
   return (
     <ul className="complaints">
       {issues.map((issue) => (
-        <li key={`${issue.path} ${issue.message}`}>{issue.message}</li>
+        <li key={`${issue.path} ${issue.message}`}>{issueWords(issue)}</li>
       ))}
     </ul>
   );

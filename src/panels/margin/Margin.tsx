@@ -1,4 +1,4 @@
-import type { Design, DesignFile, Issue } from '../../../sim/index.ts';
+import type { Design, DesignFile } from '../../../sim/index.ts';
 import { chooseSetup, makeEdit } from '../../document/commands.ts';
 import { presets } from '../../document/presets.ts';
 import { useDocument } from '../../document/store.ts';
@@ -80,13 +80,12 @@ function Inputs({ file, setup }: { readonly file: DesignFile; readonly setup: st
   const water = waterFields(file, design, at);
   const all = [...body, ...joints.flat(), wood, ...hookNumbers, ...(lead === null ? [] : [lead]), ...water];
   // issues of a run for an older design would stand beside numbers that have changed since
-  const { of, elsewhere } = issuesByField(answers.fresh ? issuesOf(answers) : [], all);
+  const issues = issuesByField(answers.fresh ? issuesOf(answers) : [], all);
   const numbers = (fields: readonly Field[]) =>
-    fields.map((field) => <MeasureField key={field.paths.at(-1)} field={field} issue={of.get(field)} />);
+    fields.map((field) => <MeasureField key={field.paths.at(-1)} field={field} issue={issues.get(field)} />);
 
   return (
     <>
-      <Elsewhere issues={elsewhere} />
       <Group title="Body">{numbers(body)}</Group>
       {joints.map((fields, joint) => (
         <Group key={fields.at(0)?.paths.at(-1)} title={jointTitle(file, joint)}>
@@ -135,21 +134,6 @@ function Group({ title, children }: { readonly title: string; readonly children:
       <legend>{title}</legend>
       {children}
     </fieldset>
-  );
-}
-
-/** What stands against the design in a place that has no field here. */
-function Elsewhere({ issues }: { readonly issues: readonly Issue[] }) {
-  if (issues.length === 0) return null;
-  return (
-    <ul className="complaints">
-      {issues.map((issue) => (
-        <li key={`${issue.path} ${issue.message}`}>
-          <b>{issue.path}</b> {issue.message}
-          {issue.hint === undefined ? '' : `: ${issue.hint}`}
-        </li>
-      ))}
-    </ul>
   );
 }
 

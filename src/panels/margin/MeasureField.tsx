@@ -3,6 +3,7 @@ import { cancelPreview, makeEdit, previewEdit } from '../../document/commands.ts
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { measureOf } from '../../view/measures.ts';
 import { useView } from '../../view/view.ts';
+import { issueWords } from '../trouble/issue-words.ts';
 import type { Field } from './fields.ts';
 
 /** One number of the design, in the units shown, with what stands against it. */
@@ -19,14 +20,10 @@ export function MeasureField({ field, issue }: { readonly field: Field; readonly
       digits={measure.digits}
       step={measure.step}
       note={field.note}
-      complaint={issue === undefined ? null : complaintOf(issue)}
+      complaint={issue === undefined ? null : issueWords(issue)}
       onPreview={(shown) => previewEdit(field.edit(measure.stored(shown)))}
       onCommit={(shown) => makeEdit(field.edited, field.edit(measure.stored(shown)))}
       onCancel={cancelPreview}
     />
   );
-}
-
-function complaintOf(issue: Issue): string {
-  return issue.hint === undefined ? issue.message : `${issue.message}: ${issue.hint}`;
 }

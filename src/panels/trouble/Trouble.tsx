@@ -1,7 +1,9 @@
+import type { Issue } from '../../../sim/index.ts';
 import { useAnswers } from '../../engine/answers.ts';
 import { issuesOf } from '../../engine/issues.ts';
+import { issueWords, pathWords } from './issue-words.ts';
 
-/** More than this is read field by field in the margin. */
+/** More than this at once and none is mended. */
 const SHOWN_ISSUES = 3;
 
 /** Says why the picture is not of the numbers beside it. */
@@ -20,21 +22,30 @@ export function Trouble() {
   }
   const issues = issuesOf(answers);
   if (issues.length === 0) return null;
+  const rest = issues.slice(SHOWN_ISSUES);
   return (
     <div className="trouble" role="alert">
       <h2>{issues.length === 1 ? 'One thing to mend' : `${issues.length} things to mend`}</h2>
-      <ul>
-        {issues.slice(0, SHOWN_ISSUES).map((issue) => (
-          <li key={`${issue.path} ${issue.message}`}>
-            {issue.message}
-            {issue.hint === undefined ? '' : `: ${issue.hint}`}
-          </li>
-        ))}
-      </ul>
-      <p className="note">
-        {issues.length > SHOWN_ISSUES ? 'The rest stand beside their numbers. ' : ''}What could not be worked out is
-        shown as it last was, dimmed.
-      </p>
+      <IssueList issues={issues.slice(0, SHOWN_ISSUES)} />
+      {rest.length > 0 && (
+        <details>
+          <summary>{rest.length === 1 ? 'One more' : `${rest.length} more`}</summary>
+          <IssueList issues={rest} />
+        </details>
+      )}
+      <p className="note">What could not be worked out is shown as it last was, dimmed.</p>
     </div>
+  );
+}
+
+function IssueList({ issues }: { readonly issues: readonly Issue[] }) {
+  return (
+    <ul>
+      {issues.map((issue) => (
+        <li key={`${issue.path} ${issue.message}`}>
+          <b>{pathWords(issue.path)}</b>: {issueWords(issue)}
+        </li>
+      ))}
+    </ul>
   );
 }

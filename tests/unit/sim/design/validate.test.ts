@@ -416,7 +416,7 @@ describe('the design that a file means', () => {
       x: 72,
       across: 0,
       diameter: 6,
-      depth: 8,
+      depth: 6,
       point: expect.closeTo((118 / 180) * Math.PI, 14),
       lead: { stock: { name: 'shot in epoxy', kind: 'filled', density: 0.0073 }, mass: 1 },
       plugDensity: 0.00115,

@@ -58,6 +58,14 @@ test('a file in the place of the folder is refused and not touched', async () =>
   expect(readFileSync(path, 'utf8')).toBe('mine');
 });
 
+test('a folder that can be neither found nor made is refused at once', async () => {
+  const nowhere = process.platform === 'linux' ? '/proc/made' : join(passingFolder(), 'x'.repeat(300));
+  await expect(writeTogether(nowhere, [ONE])).rejects.toThrow(`${nowhere}: cannot be made: `);
+  const dangling = join(passingFolder(), 'link');
+  symlinkSync(join(passingFolder(), 'gone'), dangling);
+  await expect(writeTogether(dangling, [ONE])).rejects.toThrow(`${dangling}: cannot be made: a file of that name`);
+});
+
 test('a folder in the place of a file is refused before anything is written', async () => {
   const folder = passingFolder();
   mkdirSync(join(folder, TWO.name));
@@ -65,8 +73,8 @@ test('a folder in the place of a file is refused before anything is written', as
   expect(existsSync(join(folder, ONE.name))).toBe(false);
 });
 
-test('two runs into one folder do not disturb each other', async () => {
-  const folder = passingFolder();
+test('two runs that make one folder do not disturb each other', async () => {
+  const folder = join(passingFolder(), 'new', 'deep');
   await Promise.all([writeTogether(folder, [ONE]), writeTogether(folder, [TWO])]);
   expect(readdirSync(folder)).toEqual(['1-head.stl', '2-tail.stl']);
 });
