@@ -118,7 +118,7 @@ export function createPipeline(): Pipeline {
     const assembled = bait.assembled(bait.trees(made.map((link) => link.tree)), ledgers, hardware, water);
     yield { name: 'assembled', link: null, outcome: assembled };
     const [wanted, wantedOfLinks] = [chosen((s) => s.target), chosen((s) => s.linkTargets)];
-    const target = bait.target(wanted, wantedOfLinks, links, length, wetted, ledgers, assembled);
+    const target = bait.target(wanted, wantedOfLinks, links, length, wetted, floats, assembled);
     yield { name: 'target', link: null, outcome: target };
     const warnings = bait.warnings(water, hull, links, hardware, wetted, floats, assembled, target);
     yield { name: 'warnings', link: null, outcome: warnings };
@@ -151,17 +151,17 @@ function createBaitStages() {
         floatBody(bodyOf(trees, ledgers, hardware.hung, water)),
     ),
     target: createStage(
-      ['setup', 'setup', 'links', 'design', 'wetted', 'ledger', 'assembled'],
+      ['setup', 'setup', 'links', 'design', 'wetted', 'float', 'assembled'],
       (
         target: Target,
         linkTargets: Setup['linkTargets'],
         links: readonly LinkSpec[],
         length: Mm,
         wetted: readonly Wetted[],
-        ledgers: readonly Ledger[],
+        floats: readonly Float[],
         assembled: Float,
       ) =>
-        checkTarget({ target, linkTargets, names: links.map((link) => link.name), length, wetted, ledgers, assembled }),
+        checkTarget({ target, linkTargets, names: links.map((link) => link.name), length, wetted, floats, assembled }),
     ),
     warnings: createStage(
       ['water', 'hull', 'links', 'hardware', 'wetted', 'float', 'assembled', 'target'],

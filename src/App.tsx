@@ -9,18 +9,23 @@ import { Trouble } from './panels/trouble/Trouble.tsx';
 import { Tub } from './panels/tub/Tub.tsx';
 import { WholeRow } from './panels/whole/WholeRow.tsx';
 import { useStillness } from './platform/reduced-motion.ts';
-import { hasWebGl2 } from './platform/webgl.ts';
+import { canDrawIn3d } from './platform/webgl.ts';
 import { Boundary } from './ui/Boundary.tsx';
 import { keyShortcut } from './view/keys.ts';
 
 // the two heavy parts come after the first paint, and the picture after the first numbers: reading its program would
 // hold up both
-const Scene = lazy(() =>
-  firstAnswers.then(() => import('./scene/Scene.tsx')).then((module) => ({ default: module.Scene })),
-);
+const Picture = lazy(async () => {
+  await firstAnswers;
+  if (!canDrawIn3d()) return { default: NoPicture };
+  const { Scene } = await import('./scene/Scene.tsx');
+  return { default: Scene };
+});
 const Margin = lazy(() => import('./panels/margin/Margin.tsx').then((module) => ({ default: module.Margin })));
 
-const NO_PICTURE = <p className="no-picture">No 3D here; the numbers below are the same.</p>;
+function NoPicture() {
+  return <p className="no-picture">No 3D here; the numbers below are the same.</p>;
+}
 
 /** One drawing sheet whose horizontal axis is the bait: tub, columns, whole bait, title block; the inputs in its margin. */
 export function App({ onPreset }: { onPreset(key: string): void }) {
@@ -37,15 +42,11 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
       </header>
       <main className="sheet" data-fresh={fresh} data-detail={detail}>
         <Tub>
-          {hasWebGl2 ? (
-            <Boundary instead={NO_PICTURE}>
-              <Suspense fallback={<p className="no-picture">Filling the tub …</p>}>
-                <Scene still={still} />
-              </Suspense>
-            </Boundary>
-          ) : (
-            NO_PICTURE
-          )}
+          <Boundary instead={<NoPicture />}>
+            <Suspense fallback={<p className="no-picture">Filling the tub …</p>}>
+              <Picture still={still} />
+            </Suspense>
+          </Boundary>
         </Tub>
         <Trouble />
         <Columns />

@@ -18,10 +18,12 @@ varying vec2 vPlace_mm;
 
 void main() {
   const vec3 WINDOW = vec3(-0.36, 0.78, 0.51); // as in lamp.glsl
-  const float STEEPEST = 0.16; // slope of a full ripple: light plays, nothing seems to toss
+  const float STEEPEST = 0.26; // slope of a full ripple: light plays, nothing seems to toss
   const float SEEN_STRAIGHT = 0.27; // cover where one looks straight down: what is under water stays readable
   const float SEEN_FLAT = 0.6;
   const float MOST_SKY = 0.75; // the rest stays water, or a flat view would show bare paper
+  const float SHADED = 2.0; // a ripple's far side shows more water, as a brush would have it
+  const float GLINT = 0.25;
   const float RIM = 0.35; // share of the reach over which the surface fades
   const float BRUSH_MM = 30.0; // a wash on paper is never quite even
   const float BRUSH = 0.3;
@@ -38,7 +40,9 @@ void main() {
   float rim = 1.0 - smoothstep(1.0 - RIM, 1.0, length(vPlace_mm) / uReach_mm);
   float brush = 1.0 + BRUSH * (noise(vec3(vPlace_mm / BRUSH_MM, 0.0)) - 0.5);
   float glint = uRipple * pow(max(0.0, dot(upright, normalize(toEye + WINDOW))), 90.0);
-  vec3 colour = mix(uWater, mirrored, clamp(thrownBack, 0.0, MOST_SKY)) + 0.25 * glint;
-  gl_FragColor = vec4(colour, rim * brush * mix(SEEN_STRAIGHT, SEEN_FLAT, thrownBack));
+  vec3 colour = mix(uWater, mirrored, clamp(thrownBack, 0.0, MOST_SKY));
+  colour += GLINT * glint;
+  float shade = max(0.0, 1.0 - SHADED * dot(slope, vec2(WINDOW.x, -WINDOW.z)));
+  gl_FragColor = vec4(colour, min(1.0, rim * brush * shade * mix(SEEN_STRAIGHT, SEEN_FLAT, thrownBack)));
   #include <colorspace_fragment>
 }

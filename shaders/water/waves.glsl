@@ -5,16 +5,16 @@
  */
 vec2 waveSlope(vec2 place_mm, float time_s) {
   const float TURN = 6.2831853;
-  const int COUNT = 4;
+  const int COUNT = 6;
   vec2 slope = vec2(0.0);
   float length_mm = 41.0; // about a link's length
   float heading = 0.5;
   for (int i = 0; i < COUNT; i++) {
     vec2 direction = vec2(cos(heading), sin(heading));
-    float phase = TURN * dot(direction, place_mm) / length_mm + time_s * (3.2 + float(i));
+    float phase = TURN * dot(direction, place_mm) / length_mm + time_s * (3.2 + 0.7 * float(i));
     slope += direction * cos(phase) / float(COUNT);
-    length_mm *= 0.67; // never a whole ratio, so that the pattern does not repeat
-    heading += 2.1; // about a third of a turn
+    length_mm *= 0.81; // never a whole ratio, so that the pattern does not repeat
+    heading += 2.4; // the golden angle: no two run alike
   }
   return slope;
 }

@@ -1,7 +1,6 @@
 import type { Target } from '../design/design.ts';
 import { upFrom } from '../frames.ts';
 import type { Float } from '../hydro/float.ts';
-import type { Ledger } from '../mass/ledger.ts';
 import type { Wetted } from '../mesh/wetted.ts';
 import { dot, type Vec3 } from '../numerics/vec3.ts';
 import type { Gram, Mm } from '../units/brand.ts';
@@ -40,7 +39,8 @@ export interface TargetParts {
   readonly names: readonly string[];
   readonly length: Mm;
   readonly wetted: readonly Wetted[];
-  readonly ledgers: readonly Ledger[];
+  /** Each link alone: a share of its mass counts what hangs from it. */
+  readonly floats: readonly Float[];
   readonly assembled: Float;
 }
 
@@ -87,11 +87,11 @@ function netOf(target: Target, mass: Gram): Gram | null {
  * One plane for the whole bait is every link's own plane; a link that it misses is asked to hang level. A net weight is
  * shared by displaced volume between the links that have no target of their own.
  */
-function linkAims({ target, linkTargets, names, length, wetted, ledgers, assembled }: TargetParts): readonly Aim[] {
+function linkAims({ target, linkTargets, names, length, wetted, floats, assembled }: TargetParts): readonly Aim[] {
   const whole = aimOf(target, wetted, length, assembled.mass);
   const own = names.map((name, i) => {
     const asked = linkTargets[name];
-    return asked ? aimOf(asked, [wetted[i]], length, ledgers[i].mass) : null;
+    return asked ? aimOf(asked, [wetted[i]], length, floats[i].mass) : null;
   });
   const spoken = own.reduce((sum, aim) => sum + (aim?.netWet ?? 0), 0);
   const unspokenVolume = wetted.reduce((sum, { volume }, i) => sum + (own[i] ? 0 : volume), 0);

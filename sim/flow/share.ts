@@ -15,7 +15,9 @@ export function share<Value>(old: unknown, next: Value): Value {
     const was = isRecord(old) ? old : {};
     const keys = Object.keys(next);
     const shared = Object.fromEntries(keys.map((key) => [key, share(was[key], next[key])]));
-    const unlike = (other: Record<string, unknown>) => keys.some((key) => !Object.is(shared[key], other[key]));
+    // a field that is undefined is not a field that is missing
+    const unlike = (other: Record<string, unknown>) =>
+      keys.some((key) => !Object.hasOwn(other, key) || !Object.is(shared[key], other[key]));
     if (isRecord(old) && Object.keys(was).length === keys.length && !unlike(was)) return old as Value;
     return unlike(next) ? (shared as Value) : next;
   }

@@ -26,22 +26,27 @@ export function createStage<Inputs extends readonly unknown[], Value>(
     return outcome;
   };
   return (...given) => {
-    const missing = inputNames.filter((_, i) => given[i].status !== 'ok');
-    if (missing.length > 0) {
+    // several inputs may be parts of one answer, which is then named once
+    const missing = new Set(inputNames.filter((_, i) => given[i].status !== 'ok'));
+    if (missing.size > 0) {
       inputs = null;
-      return settle({ status: 'blocked', by: missing });
+      return settle({ status: 'blocked', by: [...missing] });
     }
     const values = given.map((input) => (input as { readonly value: unknown }).value) as unknown as Inputs;
     if (outcome && inputs && values.every((value, i) => value === inputs?.[i])) return outcome;
-    inputs = values;
+    // nothing is remembered of a call that ends in a bug: asked again, it must not give an older answer
+    inputs = null;
+    let next: Outcome<Value>;
     try {
       const value = run(...values);
       lastValue = sharing === 'shared' ? share(lastValue, value) : value;
-      return settle(ok(lastValue));
+      next = ok(lastValue);
     } catch (error) {
       if (!(error instanceof SimError)) throw error;
-      return settle(failed(error.issues));
+      next = failed(error.issues);
     }
+    inputs = values;
+    return settle(next);
   };
 }
 

@@ -44,7 +44,7 @@ export function draftAt(body: FloatingBody, n: Vec3, u: Vec3, v: Vec3, guess: Mm
     if (
       Math.abs(potential.force) <= tolerance ||
       passes === MOST_PASSES ||
-      high - low < 1e-13 * (high + Math.abs(low))
+      high - low < 1e-13 * (Math.abs(high) + Math.abs(low))
     ) {
       return { offset, potential, passes };
     }

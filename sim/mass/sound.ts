@@ -3,8 +3,9 @@ import { type Issue, SimError } from '../flow/outcome.ts';
 import type { Hull } from '../hull/hull.ts';
 import type { LinkSpec } from '../links/cut.ts';
 import { clearanceIssues, type PathOf } from './checks/clearance.ts';
-import { gapIssues, hingeIssues, jointIssues, slotIssues } from './checks/joints.ts';
+import { gapIssues, hingeIssues, jointIssues } from './checks/joints.ts';
 import { holeIssues, shankIssue } from './checks/parts.ts';
+import { slotIssues } from './checks/slots.ts';
 import type { Hardware } from './placed.ts';
 
 /**
@@ -29,7 +30,7 @@ export function checkSound(
   const paths = pathsOf(joints, setupIndex);
   const issues: readonly Issue[] = [
     ...gapIssues(joints, growth),
-    ...links.flatMap((spec) => slotIssues(hull, spec)),
+    ...links.flatMap((spec) => slotIssues(hull, spec, growth)),
     ...joints.flatMap((joint, j) => hingeIssues(hull, links, joint, j, growth)),
     ...hardware.eyes.flatMap((eye, i) => shankIssue(hull, links[eye.link], eye, paths.eye(i))),
     ...hardware.holes.flatMap((hole, i) => holeIssues(hull, links[hole.link], hole, paths.hole(i))),

@@ -47,10 +47,7 @@ function restWarnings(where: string, float: Float): readonly Warning[] {
   const said: Warning[] = [];
   const say = (code: string, text: string) => said.push({ code, where, text });
   if (!float.solver.converged) {
-    say(
-      'not-settled',
-      `The sums did not settle for ${where}: ${formatMass(Math.abs(float.solver.force))} were left over.`,
-    );
+    say('not-settled', `The sums did not settle for ${where}: ${leftOver(float.solver)} were left over.`);
   }
   if (float.mirrored) {
     say(
@@ -65,6 +62,11 @@ function restWarnings(where: string, float: Float): readonly Warning[] {
   if (float.lyingHooks)
     say('hooks-lie', `Hooks lie on ${where} here instead of hanging clear, so its attitude is rough.`);
   return said;
+}
+
+/** Both, since sums that balance in weight may still be out in moment. */
+function leftOver({ force, moment }: Float['solver']): string {
+  return `${formatMass(Math.abs(force), 'g', { digits: 2 })} and ${Math.abs(moment).toPrecision(2)} g mm`;
 }
 
 function targetWarnings(target: TargetAnswer): readonly Warning[] {

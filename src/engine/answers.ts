@@ -86,7 +86,7 @@ export function takeFault(message: string): void {
 }
 
 /** The answers after a run: what changed is new, what is present stays the same object, the rest is gone. */
-export function withReport(held: Answers, report: Report): Answers {
+function withReport(held: Answers, report: Report): Answers {
   const run = runFrom(held.runs[report.detail], report);
   return {
     askedFor: held.askedFor,

@@ -1,7 +1,7 @@
-/** Whether this browser can draw in three dimensions at all. Asked once, because each asking takes a context. */
-export const hasWebGl2: boolean = (() => {
+/** Whether this browser can draw in three dimensions at all. Asking takes a moment and a context: ask once, late. */
+export function canDrawIn3d(): boolean {
   const context = document.createElement('canvas').getContext('webgl2');
   // contexts are few: give this one back at once
   context?.getExtension('WEBGL_lose_context')?.loseContext();
   return context !== null;
-})();
+}

@@ -1,6 +1,6 @@
 import { OrbitControls } from '@react-three/drei';
 import { useThree } from '@react-three/fiber';
-import { type ComponentRef, useLayoutEffect, useRef } from 'react';
+import { type ComponentRef, useEffect, useLayoutEffect, useRef } from 'react';
 import { type OrthographicCamera, Vector3 } from 'three';
 import { lookFrom, type Sheet, useView } from '../view/view.ts';
 import { toScene } from './frame.ts';
@@ -32,6 +32,7 @@ export function CameraStand({ room, sheet }: CameraStandProps) {
   const size = useThree((state) => state.size);
   const pixelRatio = useThree((state) => state.viewport.dpr);
   const gl = useThree((state) => state.gl);
+  const connected: unknown = useThree((state) => state.events.connected);
   const invalidate = useThree((state) => state.invalidate);
   const stand = useView((view) => view.camera);
   const controls = useRef<ComponentRef<typeof OrbitControls>>(null);
@@ -79,6 +80,12 @@ export function CameraStand({ room, sheet }: CameraStandProps) {
       canvas.removeEventListener('pointerdown', onPointerDown);
     };
   }, [gl]);
+
+  // the controls claim every touch on what they listen to; up and down belongs to the page, sideways turns the bait
+  useEffect(() => {
+    const element = controls.current?.domElement;
+    if (element && element === connected) element.style.touchAction = 'pan-y';
+  }, [connected]);
 
   return (
     <OrbitControls

@@ -11,6 +11,8 @@ import { useTub } from './tub.ts';
 const LAYERS: [number, number] = [10, 0];
 /** Clear of the back or flank, so that a number never lies on wood. */
 const CLEAR_MM = 3;
+/** A dozen words over a picture are enough: two centres and the water have theirs, links share the rest. */
+const MOST_NUMBERS = 9;
 /** Half the length of the line through a centre. */
 const PLUMB_MM = 9;
 
@@ -28,7 +30,8 @@ export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly w
   useEffect(() => () => plumb.dispose(), [plumb]);
   const camera = useView((view) => view.camera);
   // from the front all links stand behind the first; from the top the surface has no edge to write at
-  const numbered = camera === 'front' ? bait.links.slice(0, 1) : bait.links;
+  const step = Math.ceil(bait.links.length / MOST_NUMBERS);
+  const numbered = camera === 'front' ? bait.links.slice(0, 1) : bait.links.filter((_, i) => i % step === 0);
   const level = camera === 'side';
   return (
     <>

@@ -16,6 +16,6 @@ export function keyShortcut(event: KeyboardEvent, linkCount: number): void {
 }
 
 /** Whether a key pressed here is meant for what is written there. */
-export function isTyping(target: EventTarget | null): boolean {
+function isTyping(target: EventTarget | null): boolean {
   return target instanceof Element && target.closest(TAKES_TYPING) !== null;
 }

@@ -4,7 +4,7 @@ import { type Box, type Segment, segmentBoxDistance, segmentCylinderDistance } f
 import { add, scale } from '../../numerics/vec3.ts';
 import type { Mm } from '../../units/brand.ts';
 import type { Hardware } from '../placed.ts';
-import { faceOf } from './joints.ts';
+import { faceOf } from './slots.ts';
 import { mm } from './wood.ts';
 
 /** A round thing in the wood: a shank, a pin bore, a ballast hole. */

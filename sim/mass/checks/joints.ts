@@ -1,17 +1,16 @@
 import type { Design, Joint } from '../../design/design.ts';
 import type { Issue } from '../../flow/outcome.ts';
 import type { Hull } from '../../hull/hull.ts';
-import { type Face, faceAt, type LinkSlot, type LinkSpec, slotFloor } from '../../links/cut.ts';
+import { type Face, type LinkSpec, slotFloor } from '../../links/cut.ts';
 import type { Mm } from '../../units/brand.ts';
 import { loopReach } from '../place.ts';
+import { faceOf } from './slots.ts';
 import { betweenFaces, inBody, mm, widestOf } from './wood.ts';
 
 /** Shorter than this there is nothing to hold while shaping a link. Common practice. */
 const SHORTEST_LINK_MM = 5;
 /** Wood left along the flank of a bevelled link. */
 const SHORTEST_FLANK_MM = 1;
-/** Wood left between the end of a slot and the link's other end. */
-const SLOT_BACKING_MM = 1;
 
 /** Joints in order inside the body, every link long enough to hold on the centre line and along its flanks. */
 export function jointIssues(hull: Hull, links: readonly LinkSpec[], joints: Design['joints']): readonly Issue[] {
@@ -47,46 +46,6 @@ export function jointIssues(hull: Hull, links: readonly LinkSpec[], joints: Desi
   });
 }
 
-/** Slots inside the skin, with wood behind them, clear of each other. */
-export function slotIssues(hull: Hull, spec: LinkSpec): readonly Issue[] {
-  const single = spec.slots.flatMap((slot): Issue[] => {
-    const face = faceOf(spec, slot);
-    const floor = slotFloor(slot, face);
-    if (slot.z[1] <= slot.z[0]) {
-      const message = `the slot runs from ${mm(slot.z[0])} to ${mm(slot.z[1])}; the second must be higher`;
-      return [{ code: 'joints/slot-upside-down', path: `${slot.path}.z_mm`, message, hint: 'swap the two heights' }];
-    }
-    const half = slot.width / 2;
-    const corners = slot.z.flatMap((z) => [[floor, half, z] as const, [faceAt(face, half), half, z] as const]);
-    if (!corners.every((corner) => inBody(hull, corner))) {
-      const message = `a slot ${mm(slot.width)} wide from ${mm(slot.z[0])} to ${mm(slot.z[1])} breaks through the skin`;
-      const hint = 'make it narrower, or move it towards the middle of the body';
-      return [{ code: 'joints/slot-through-skin', path: slot.path, message, hint }];
-    }
-    const backed = [floor + (slot.opens === 'aft' ? -SLOT_BACKING_MM : SLOT_BACKING_MM), half, slot.z[0]] as const;
-    if (betweenFaces(spec, backed)) return [];
-    const message = `a slot ${mm(slot.depth)} deep leaves no wood behind it in link "${spec.name}", ${mm(spec.span[1] - spec.span[0])} long`;
-    return [{ code: 'joints/slot-too-deep', path: `${slot.path}.depth_mm`, message, hint: 'make the slot shallower' }];
-  });
-  const crossing = spec.slots.flatMap((slot, i) =>
-    spec.slots.slice(i + 1).flatMap((other): Issue[] => {
-      const apart = slot.z[1] <= other.z[0] || other.z[1] <= slot.z[0];
-      const [a, b] = [slot, other].map((each) => slotFloor(each, faceOf(spec, each)));
-      // slots that open to opposite faces run towards each other
-      const clearAlong = slot.opens !== other.opens && (slot.opens === 'fore' ? a < b : b < a);
-      if (apart || clearAlong) return [];
-      const message = `the slot from ${mm(slot.z[0])} to ${mm(slot.z[1])} runs into ${other.path}, ${mm(other.z[0])} to ${mm(other.z[1])}`;
-      return [{ code: 'joints/slots-crossing', path: slot.path, message, hint: 'move one of them up or down' }];
-    }),
-  );
-  return [...single, ...crossing];
-}
-
-/** The bare face a slot opens to. */
-export function faceOf(spec: LinkSpec, slot: LinkSlot): Face {
-  return (slot.opens === 'fore' ? spec.foreFace : spec.aftFace) as Face;
-}
-
 /** The pin fits the eyes, stands in wood, and every loop that reaches into the other link has a slot that holds it. */
 export function hingeIssues(
   hull: Hull,
@@ -119,9 +78,16 @@ function pinIssues(hull: Hull, links: readonly LinkSpec[], joint: Joint, j: numb
   }
   const holder = links[pin.heldBy === 'fore' ? j : j + 1];
   const radius = pin.diameter / 2;
+  const opens = pin.heldBy === 'fore' ? 'aft' : 'fore';
+  // a pin that ends in a slot has nothing to hold it at that end
+  const inSlot = (z: Mm) =>
+    holder.slots.some((slot) => {
+      const reaches = (slotFloor(slot, faceOf(holder, slot)) - pin.x) * (opens === 'aft' ? 1 : -1) < radius;
+      return slot.opens === opens && reaches && z >= slot.z[0] && z <= slot.z[1];
+    });
   const inWood = (z: Mm) => {
     const sides = [pin.x - radius, pin.x + radius].map((x) => [x, 0, z] as const);
-    return sides.every((point) => inBody(hull, point) && betweenFaces(holder, point));
+    return !inSlot(z) && sides.every((point) => inBody(hull, point) && betweenFaces(holder, point));
   };
   if (!pin.z.every(inWood)) {
     const message = `the pin at ${mm(pin.x)}, from ${mm(pin.z[0])} to ${mm(pin.z[1])}, does not end in the wood of link "${holder.name}", ${mm(holder.span[0])} to ${mm(holder.span[1])}`;

@@ -62,40 +62,25 @@ function noteFor(file: DesignFile, written: unknown, path: string): string | nul
   return typeof dimension === 'string' ? `${written}, from ${dimension}` : written;
 }
 
-/** Length, height, width, and where the outlines are at their greatest: one station, or both ends of a straight run. */
+/** Length, height, width, and where the outlines are at their greatest. */
 export function bodyFields(file: DesignFile, design: Design | undefined): readonly Field[] {
   const body = design?.body;
-  const size = (label: string, key: 'length' | 'height' | 'width'): Field =>
+  const size = (label: string, key: 'length' | 'height' | 'width') =>
+    field(file, { label, kind: 'length', path: `body.${key}_mm`, edited: key, worked: body?.[key] });
+  const station = (label: string, key: 'deepest' | 'widest') =>
     field(file, {
       label,
       kind: 'length',
-      path: `body.${key}_mm`,
-      edited: key,
-      worked: body?.[key],
+      path: `body.${key}_x_mm`,
+      edited: `${key} station`,
+      worked: body?.[key][0],
     });
   return [
     size('Length', 'length'),
     size('Height', 'height'),
     size('Width', 'width'),
-    ...peakFields(file, 'Deepest', 'deepest', body?.deepest),
-    ...peakFields(file, 'Widest', 'widest', body?.widest),
-  ];
-}
-
-function peakFields(
-  file: DesignFile,
-  label: string,
-  key: 'deepest' | 'widest',
-  worked: readonly [number, number] | undefined,
-): readonly Field[] {
-  const path = `body.${key}_x_mm`;
-  const place = { kind: 'length', edited: `${key} station` } as const;
-  if (!Array.isArray(valueAt(file, path))) {
-    return [field(file, { ...place, label: `${label} at`, path, worked: worked?.[0] })];
-  }
-  return [
-    field(file, { ...place, label: `${label} from`, path: `${path}.0`, worked: worked?.[0] }),
-    field(file, { ...place, label: `${label} to`, path: `${path}.1`, worked: worked?.[1] }),
+    station('Deepest at', 'deepest'),
+    station('Widest at', 'widest'),
   ];
 }
 

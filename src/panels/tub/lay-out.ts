@@ -11,7 +11,7 @@ export interface Room {
 /** Share of the tub's width kept free at each end: tail fins, the line tie's eye, a nose-down bait's corners. */
 const END_SHARE = 0.05;
 /** Room for a bait that sinks (it is drawn 10 mm under), tilts a little, and has loops outside its skin. */
-const UP_AND_DOWN_MM = 22;
+const UP_AND_DOWN_MM = 18;
 /** Room at the top for the numbers over the links, and a finger's breadth under the hooks. */
 const EDGES_PX = 44;
 

@@ -1,0 +1,360 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
+import { Matrix4, Vector3 } from 'three';
+import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from 'vitest';
+import type { DesignFile } from '../../sim/index.ts';
+import { layOutTub } from '../../src/panels/tub/lay-out.ts';
+import { worldFromBody } from '../../src/scene/frame.ts';
+import { reachAlong, type ShownBait, shownBait } from '../../src/scene/shown.ts';
+import type { Sheet } from '../../src/view/view.ts';
+import { launch } from '../support/browser.ts';
+import { goodOf } from '../support/change-file.ts';
+import { workedOut } from '../unit/src/scene/worked-out.ts';
+import { type Picture, readPng } from './read-png.ts';
+
+const BAIT = 'slate-shad-140';
+const FLOATING = 'topwater';
+const file = JSON.parse(
+  readFileSync(fileURLToPath(new URL(`../../presets/${BAIT}.json`, import.meta.url)), 'utf8'),
+) as DesignFile;
+const answers = workedOut(file, FLOATING);
+
+/** Half of an outline's pixel on either side, and as much for rounding the page's layout to whole pixels. */
+const PIXEL = 1;
+/** Width of the drawn edge round the wood: OUTLINE_PX of src/scene/materials.ts. */
+const OUTLINE_PX = 1.1;
+/** Far more than the grain's or the wash's own play, less than any edge. */
+const EDGE = 60;
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+interface Tub {
+  readonly page: Page;
+  readonly water: Locator;
+  /** What the page complained of. */
+  readonly complaints: readonly string[];
+}
+
+/** Opens the page with the water still, and waits until the tub has been drawn. */
+async function openTub(settings: BrowserContextOptions = {}): Promise<Tub> {
+  const context = await browser.newContext({
+    viewport: { width: 1440, height: 900 },
+    reducedMotion: 'reduce',
+    ...settings,
+  });
+  onTestFinished(() => context.close());
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  await page.goto(inject('url'));
+  await page.locator('.mark.link-number').first().waitFor();
+  return { page, water: page.locator('.water'), complaints };
+}
+
+/** Takes the setup in which the bait stands out of the water. */
+async function float({ page }: Tub): Promise<void> {
+  await page.getByRole('button', { name: /Setup$/ }).click();
+  await page.getByRole('option', { name: FLOATING }).click();
+  await page.locator('[data-fresh="true"][data-detail="full"]').waitFor();
+  await page.locator('h1').click();
+}
+
+/** A picture of the tub once two in a row are the same: text, layout and drawing have come to rest. */
+async function settled({ water }: Tub): Promise<Picture> {
+  let before = await water.screenshot();
+  for (let attempt = 0; attempt < 40; attempt++) {
+    const now = await water.screenshot();
+    if (now.equals(before)) return readPng(now);
+    before = now;
+  }
+  throw new Error('the tub does not come to rest');
+}
+
+/** The bait as the sums have it, and where the sheet puts it. */
+async function expected({ water }: Tub, shown: 'whole' | number) {
+  const bait = shownBait({ ...answers, lastGood: { bait: {}, links: [] } }, shown);
+  if (bait === null || !answers.bait.design || !answers.bait.hardware) throw new Error(`${BAIT} was not worked out`);
+  const { length, height } = goodOf(answers.bait.design).body;
+  const hang = Math.max(...goodOf(answers.bait.hardware).hung.map((item) => item.hang));
+  const [width, tall] = await water.evaluate((element) => [element.clientWidth, element.clientHeight] as const);
+  const waterline = Number(await water.locator('canvas').getAttribute('data-waterline-px'));
+  return { bait, waterline, sheet: layOutTub(width, tall, { length, height, hang }) };
+}
+
+/** Ends of the side view's outline at a height over still water, world x in mm: where edges of the mesh cross it. */
+function outlineAt(bait: ShownBait, height: number): readonly [number, number] {
+  const turn = worldFromBody(new Vector3(...bait.pose.up), bait.pose.offset, new Matrix4());
+  let [fore, aft] = [Infinity, -Infinity];
+  for (const { wetted } of bait.links) {
+    const { positions, topology } = wetted.mesh;
+    const corner = (i: number) => new Vector3(...positions.subarray(3 * i, 3 * i + 3)).applyMatrix4(turn);
+    for (let i = 0; i < topology.index.length; i++) {
+      const a = corner(topology.index[i]);
+      const b = corner(topology.index[i % 3 === 2 ? i - 2 : i + 1]);
+      if (a.z > height === b.z > height) continue;
+      const x = a.x + ((b.x - a.x) * (height - a.z)) / (b.z - a.z);
+      fore = Math.min(fore, x);
+      aft = Math.max(aft, x);
+    }
+  }
+  return [fore, aft];
+}
+
+const unlike = (a: readonly number[], b: readonly number[]) =>
+  a.reduce((sum, value, i) => sum + Math.abs(value - b[i]), 0);
+
+/** First and last pixel of a row that look unlike the water (or air) at its left end. */
+function drawnAt(picture: Picture, row: number): readonly [number, number] {
+  const empty = picture.at(4, row);
+  const columns = Array.from({ length: picture.width }, (_, x) => x).filter(
+    (x) => unlike(picture.at(x, row), empty) > EDGE,
+  );
+  return [columns[0] ?? Number.NaN, columns.at(-1) ?? Number.NaN];
+}
+
+/**
+ * How far the drawn outline is from where it was worked out, fore and aft at a height over still water: pixels, at right
+ * angles to it, since the line has its width that way.
+ */
+function outlineMiss(
+  picture: Picture,
+  bait: ShownBait,
+  height: number,
+  waterline: number,
+  { scale, left }: Sheet,
+): readonly [number, number] {
+  const row = Math.floor(waterline - height * scale);
+  const middle = (waterline - (row + 0.5)) / scale;
+  const STEP_MM = 0.2;
+  const ends = outlineAt(bait, middle);
+  const [lower, upper] = [outlineAt(bait, middle - STEP_MM), outlineAt(bait, middle + STEP_MM)];
+  const drawn = drawnAt(picture, row);
+  const miss = (end: 0 | 1) => {
+    const slant = Math.hypot(1, (upper[end] - lower[end]) / (2 * STEP_MM));
+    const outward = end === 0 ? -OUTLINE_PX * slant : OUTLINE_PX * slant - 1;
+    return Math.abs(drawn[end] - (left + ends[end] * scale + outward)) / slant;
+  };
+  return [miss(0), miss(1)];
+}
+
+describe('the side view', () => {
+  test('has the bait over its own columns and at the waterline that was worked out, to a pixel', async () => {
+    const tub = await openTub();
+    await float(tub);
+    const picture = await settled(tub);
+    const { bait, waterline, sheet } = await expected(tub, 'whole');
+    // mm over still water, clear of the line tie and the hooks
+    for (const height of [-8, -12, -32]) {
+      const [fore, aft] = outlineMiss(picture, bait, height, waterline, sheet);
+      expect(fore, `fore at ${height} mm`).toBeLessThan(PIXEL);
+      expect(aft, `aft at ${height} mm`).toBeLessThan(PIXEL);
+    }
+    expect(tub.complaints).toEqual([]);
+  });
+
+  test('has the bait’s back as proud of the water as the numbers say', async () => {
+    const tub = await openTub();
+    await float(tub);
+    const picture = await settled(tub);
+    const { bait, waterline, sheet } = await expected(tub, 'whole');
+    const paper = picture.at(4, 4);
+    // under the numbers of the links
+    const columns = Array.from({ length: picture.width - 90 }, (_, x) => x);
+    const rows = Array.from({ length: picture.height }, (_, y) => y).slice(Math.floor(waterline - 8 * sheet.scale));
+    const top = rows.find((y) => columns.filter((x) => unlike(picture.at(x, y), paper) > EDGE).length > 30);
+    const proud = bait.float.proud ?? Number.NaN;
+    expect(Math.abs((top ?? Number.NaN) - (waterline - proud * sheet.scale - OUTLINE_PX))).toBeLessThan(2 * PIXEL);
+  });
+
+  test('draws one thin line where still water cuts the wood, and none beside it', async () => {
+    const tub = await openTub();
+    await float(tub);
+    const picture = await settled(tub);
+    const { waterline, sheet } = await expected(tub, 'whole');
+    // the middle of the first link: 30 mm from the nose, no hardware near the surface
+    const x = Math.round(sheet.left + 30 * sheet.scale);
+    const isWood = (y: number) => picture.at(x, y)[0] > picture.at(x, y)[2];
+    const line = Math.floor(waterline);
+    const [red, , blue] = picture.at(x, line);
+    expect(blue).toBeGreaterThan(red);
+    expect([line - 4, line - 3, line + 3, line + 4].map(isWood)).toEqual([true, true, true, true]);
+  });
+
+  test('draws a link alone at its own float, in its own place', async () => {
+    const tub = await openTub();
+    await float(tub);
+    await tub.page.keyboard.press('3');
+    const picture = await settled(tub);
+    const { bait, waterline, sheet } = await expected(tub, 2);
+    const top = reachAlong(bait.links, bait.pose.up) - bait.pose.offset;
+    for (const height of [top - 8, top - 20]) {
+      const [fore, aft] = outlineMiss(picture, bait, height, waterline, sheet);
+      // a joint face has a rim of its own instead of the outline
+      expect(fore, `fore at ${height} mm`).toBeLessThan(2 * PIXEL);
+      expect(aft, `aft at ${height} mm`).toBeLessThan(PIXEL);
+    }
+  });
+});
+
+describe('what is written over the picture', () => {
+  test('is a number for each link, both centres and the water’s name, and no more than a dozen in all', async () => {
+    const tub = await openTub();
+    const marks = tub.page.locator('.mark');
+    await marks.filter({ hasText: 'still water' }).waitFor();
+    expect((await marks.allTextContents()).sort()).toEqual(['1', '2', '3', 'B', 'G', 'still water']);
+    for (const mark of await marks.all()) expect(await mark.isVisible()).toBe(true);
+  });
+
+  test('has G and B plumb over each other, each at its own centre', async () => {
+    const tub = await openTub();
+    await float(tub);
+    await settled(tub);
+    const { bait, waterline, sheet } = await expected(tub, 'whole');
+    const turn = worldFromBody(new Vector3(...bait.pose.up), bait.pose.offset, new Matrix4());
+    const box = await tub.water.boundingBox();
+    for (const [name, place] of [
+      ['weight', bait.float.gravityCentre],
+      ['lift', bait.float.buoyancyCentre],
+    ] as const) {
+      const world = new Vector3(...place).applyMatrix4(turn);
+      const mark = await tub.page.locator(`.mark.${name} svg`).boundingBox();
+      if (!mark || !box) throw new Error(`no mark of ${name}`);
+      const [x, y] = [mark.x + mark.width / 2 - box.x, mark.y + mark.height / 2 - box.y];
+      expect(Math.abs(x - (sheet.left + world.x * sheet.scale))).toBeLessThan(PIXEL);
+      expect(Math.abs(y - (waterline - world.z * sheet.scale))).toBeLessThan(PIXEL);
+    }
+  });
+});
+
+describe('a hand on the tub', () => {
+  test('turns the bait, and one key brings the side view back as it was', async () => {
+    const tub = await openTub();
+    const side = await tub.water.screenshot();
+    await drag(tub, -80, 40);
+    const pressed = tub.page.getByRole('button', { name: 'Side', exact: true });
+    expect(await pressed.getAttribute('aria-pressed')).toBe('false');
+    expect((await tub.water.screenshot()).equals(side)).toBe(false);
+    await tub.page.keyboard.press('s');
+    expect(await pressed.getAttribute('aria-pressed')).toBe('true');
+    const again = await settled(tub);
+    expect(sameTo(again, readPng(side))).toBe(true);
+  });
+
+  test('picks out a hook by clicking it, and nothing by clicking the water', async () => {
+    const tub = await openTub();
+    await float(tub);
+    const { bait, waterline, sheet } = await expected(tub, 'whole');
+    const [hook] = bait.hung;
+    const box = await tub.water.boundingBox();
+    if (!hook || !box) throw new Error(`${BAIT} has no hook`);
+    const eye = new Vector3(...hook.eye).applyMatrix4(
+      worldFromBody(new Vector3(...bait.pose.up), bait.pose.offset, new Matrix4()),
+    );
+    // half way down the shank
+    const x = sheet.left + eye.x * sheet.scale;
+    const y = waterline - (eye.z - hook.hang / 2) * sheet.scale;
+    const red = async () => {
+      const [r, g] = (await settled(tub)).at(Math.floor(x), Math.floor(y));
+      return r - g;
+    };
+    expect(await red()).toBeLessThan(0);
+    await tub.page.mouse.click(box.x + x, box.y + y);
+    expect(await red()).toBeGreaterThan(30);
+    await tub.page.mouse.click(box.x + 20, box.y + 20);
+    expect(await red()).toBeLessThan(0);
+  });
+
+  test('scrolls the page with a bare wheel and comes nearer with Ctrl', async () => {
+    const tub = await openTub();
+    const side = await settled(tub);
+    await tub.water.hover();
+    await tub.page.mouse.wheel(0, 150);
+    await tub.page.waitForFunction(() => window.scrollY > 100);
+    await tub.page.evaluate(() => window.scrollTo(0, 0));
+    await tub.water.hover();
+    await tub.page.keyboard.down('Control');
+    await tub.page.mouse.wheel(0, -300);
+    await tub.page.keyboard.up('Control');
+    const nearer = await settled(tub);
+    expect(await tub.page.evaluate(() => window.scrollY)).toBe(0);
+    expect(sameTo(nearer, side)).toBe(false);
+  });
+
+  test('leaves up and down to the page on a touch screen', async () => {
+    const tub = await openTub({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+    const allowed = await tub.water.locator('canvas').evaluate((canvas) => {
+      const actions: string[] = [];
+      for (let element: Element | null = canvas; element; element = element.parentElement) {
+        actions.push(getComputedStyle(element).touchAction);
+      }
+      return actions;
+    });
+    expect(allowed).toContain('pan-y');
+    expect(allowed).not.toContain('none');
+  });
+});
+
+test('nothing is drawn while nothing moves, ripples or not', async () => {
+  const tub = await openTub({ reducedMotion: 'no-preference' });
+  // ripples die down in about 3 s; what is left to draw after that is drawn for nothing
+  await tub.page.waitForTimeout(6000);
+  const drawn = await tub.page.evaluate(async () => {
+    const context = WebGL2RenderingContext.prototype;
+    const draw = context.drawElements;
+    let calls = 0;
+    context.drawElements = function (...given) {
+      calls++;
+      draw.apply(this, given);
+    };
+    const rest = (ms: number) => new Promise((done) => setTimeout(done, ms));
+    await rest(1500);
+    const resting = calls;
+    // a change of size must be drawn: so the counter does count
+    window.dispatchEvent(new KeyboardEvent('keydown', { key: 't' }));
+    await rest(1500);
+    return { resting, afterwards: calls };
+  });
+  expect(drawn.resting).toBe(0);
+  expect(drawn.afterwards).toBeGreaterThan(0);
+});
+
+test('a drawing context that the machine takes away is made anew', async () => {
+  const tub = await openTub();
+  const before = await settled(tub);
+  await tub.water.locator('canvas').evaluate((canvas) => {
+    const context = (canvas as HTMLCanvasElement).getContext('webgl2');
+    (canvas as HTMLCanvasElement).dataset.lost = 'yes';
+    context?.getExtension('WEBGL_lose_context')?.loseContext();
+  });
+  await tub.water.locator('canvas:not([data-lost])').waitFor();
+  await tub.page.locator('.mark.link-number').first().waitFor();
+  const after = await settled(tub);
+  expect(sameTo(after, before)).toBe(true);
+});
+
+async function drag({ page, water }: Tub, right: number, down: number): Promise<void> {
+  const box = await water.boundingBox();
+  if (!box) throw new Error('the tub is not on the page');
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + right, y + down, { steps: 4 });
+  await page.mouse.up();
+}
+
+/** Whether two pictures differ nowhere by more than rounding: another context may round a colour the other way. */
+function sameTo(a: Picture, b: Picture): boolean {
+  if (a.width !== b.width || a.height !== b.height) return false;
+  for (let y = 0; y < a.height; y += 2) {
+    for (let x = 0; x < a.width; x += 2) if (unlike(a.at(x, y), b.at(x, y)) > 12) return false;
+  }
+  return true;
+}

@@ -1,0 +1,117 @@
+import createModule, { type Manifold } from 'manifold-3d';
+import type { Mesh, PatchKind } from '../../../sim/mesh/mesh.ts';
+import type { WettedSlot } from '../../../sim/mesh/wetted.ts';
+import type { Vec3 } from '../../../sim/numerics/vec3.ts';
+
+const library = await createModule();
+library.setup();
+
+/** A solid of the library's own. Its numbers are measured from `origin`, so that single precision bites least. */
+export interface Block {
+  readonly solid: Manifold;
+  readonly origin: Vec3;
+}
+
+export interface Measured {
+  readonly volume: number;
+  /** Body frame. */
+  readonly centre: Vec3;
+}
+
+/** Middle of the box round a mesh. */
+export function middleOf({ positions }: Mesh): Vec3 {
+  const along = (axis: number) => {
+    const values = positions.filter((_, i) => i % 3 === axis);
+    return (values.reduce((a, b) => Math.min(a, b)) + values.reduce((a, b) => Math.max(a, b))) / 2;
+  };
+  return [along(0), along(1), along(2)];
+}
+
+/** Hands some patches of a mesh to the library. Throws when it finds them open, crossed or turned inside out. */
+export function blockOf(mesh: Mesh, kinds: readonly PatchKind[], origin: Vec3): Block {
+  const { index, patches } = mesh.topology;
+  const triVerts = Uint32Array.from(
+    patches
+      .filter((patch) => kinds.includes(patch.kind))
+      .flatMap((patch) => [...index.subarray(3 * patch.from, 3 * (patch.from + patch.count))]),
+  );
+  return { solid: fromTriangles(mesh.positions, triVerts, origin), origin };
+}
+
+/** Each slot of a mesh as a solid of its own, turned outside out. */
+export function slotBlocks(mesh: Mesh, origin: Vec3): readonly Block[] {
+  const { index, patches } = mesh.topology;
+  return patches
+    .filter((patch) => patch.kind === 'slot')
+    .map((patch) => {
+      const inward = index.subarray(3 * patch.from, 3 * (patch.from + patch.count));
+      return { solid: fromTriangles(mesh.positions, Uint32Array.from(inward).reverse(), origin), origin };
+    });
+}
+
+function fromTriangles(positions: Float64Array, triVerts: Uint32Array, origin: Vec3): Manifold {
+  const vertProperties = Float32Array.from(positions, (value, i) => value - origin[i % 3]);
+  const solid = new library.Manifold(new library.Mesh({ numProp: 3, vertProperties, triVerts }));
+  if (solid.status() !== 'NoError') throw new Error(`the library refuses the mesh: ${solid.status()}`);
+  return solid;
+}
+
+/** A saw cut as wide and high as a slot, from the slot's floor straight out past the face it opens to. */
+export function sawCut(slot: WettedSlot, past: number, origin: Vec3): Block {
+  const [from, to] = slot.opens === 'aft' ? [slot.floor, past] : [past, slot.floor];
+  const size: [number, number, number] = [to - from, slot.width, slot.z[1] - slot.z[0]];
+  const cube = library.Manifold.cube(size);
+  const solid = cube.translate([from - origin[0], -slot.width / 2 - origin[1], slot.z[0] - origin[2]]);
+  cube.delete();
+  return { solid, origin };
+}
+
+/** What is left of a block when saw cuts are taken out of it. */
+export function without(block: Block, cuts: readonly Block[]): Block {
+  return { solid: library.Manifold.difference([block.solid, ...cuts.map((cut) => cut.solid)]), origin: block.origin };
+}
+
+/** What a cut takes out of a block. */
+export function common(block: Block, cut: Block): Block {
+  return { solid: block.solid.intersect(cut.solid), origin: block.origin };
+}
+
+/** The part of a block under the water surface up·p = offset. */
+export function wetPart(block: Block, up: Vec3, offset: number): Block {
+  const level = offset - (up[0] * block.origin[0] + up[1] * block.origin[1] + up[2] * block.origin[2]);
+  return { solid: block.solid.trimByPlane([-up[0], -up[1], -up[2]], -level), origin: block.origin };
+}
+
+/** The library's volume, and the centre from tetrahedra over the triangles it gives back. */
+export function measure({ solid, origin }: Block): Measured {
+  const volume = solid.volume();
+  const { vertProperties: p, triVerts, numProp } = solid.getMesh();
+  const moment = [0, 0, 0];
+  for (let t = 0; t < triVerts.length; t += 3) {
+    const [a, b, c] = [numProp * triVerts[t], numProp * triVerts[t + 1], numProp * triVerts[t + 2]];
+    const tetrahedron =
+      (p[a] * (p[b + 1] * p[c + 2] - p[b + 2] * p[c + 1]) +
+        p[a + 1] * (p[b + 2] * p[c] - p[b] * p[c + 2]) +
+        p[a + 2] * (p[b] * p[c + 1] - p[b + 1] * p[c])) /
+      6;
+    for (let axis = 0; axis < 3; axis++) moment[axis] += (tetrahedron * (p[a + axis] + p[b + axis] + p[c + axis])) / 4;
+  }
+  const at = (axis: 0 | 1 | 2) => origin[axis] + moment[axis] / volume;
+  return { volume, centre: volume > 0 ? [at(0), at(1), at(2)] : origin };
+}
+
+/**
+ * How far a point of the library's surface may stand off the mesh it was given: coordinates are rounded to 24 binary
+ * digits on the way in and again on the way out, and corners nearer to each other than its tolerance may be merged.
+ */
+export function slackOf({ solid }: Block): number {
+  const { min, max } = solid.boundingBox();
+  const reach = Math.max(...[...min, ...max].map(Math.abs));
+  const halfStep = 2 ** (Math.ceil(Math.log2(reach)) - 25);
+  return 2 * Math.sqrt(3) * halfStep + solid.tolerance();
+}
+
+/** Gives solids back: the library keeps them outside the reach of the garbage collector. */
+export function release(...blocks: readonly Block[]): void {
+  for (const { solid } of blocks) solid.delete();
+}

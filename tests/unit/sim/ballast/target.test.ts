@@ -1,0 +1,185 @@
+import { describe, expect, test } from 'vitest';
+import { checkTarget, type TargetParts } from '../../../../sim/ballast/target.ts';
+import type { Target } from '../../../../sim/design/design.ts';
+import type { Float } from '../../../../sim/hydro/float.ts';
+import { measureVolume } from '../../../../sim/mesh/measure.ts';
+import type { Wetted } from '../../../../sim/mesh/wetted.ts';
+import type { Vec3 } from '../../../../sim/numerics/vec3.ts';
+import { boxMesh } from '../../../support/box-mesh.ts';
+import { makeFloat } from '../../../support/make-checked-bait.ts';
+import { SOUND_DESIGN } from '../../../support/sound-design.ts';
+import { answersOf } from '../../../support/worked-bait.ts';
+
+const DEGREE = Math.PI / 180;
+
+function box(from: Vec3, to: Vec3): Wetted {
+  const mesh = boxMesh({ from, to });
+  return { mesh, ...measureVolume(mesh), slots: [], skinGrowth: 0, faceGrowth: 0, films: [] };
+}
+
+/** A head of 60 by 20 by 30 and a low tail of 40 by 20 by 10: volumes 36,000 and 8,000. */
+const HEAD = box([0, -10, -15], [60, 10, 15]);
+const TAIL = box([60, -10, -15], [100, 10, -5]);
+
+function parts(target: Target, changes: Partial<TargetParts> = {}): TargetParts {
+  return {
+    target,
+    linkTargets: {},
+    names: ['head', 'tail'],
+    length: 100,
+    wetted: [HEAD, TAIL],
+    floats: [makeFloat({ mass: 30 }), makeFloat({ mass: 7 })],
+    assembled: makeFloat({ mass: 40, proud: 3, offset: 12, netWet: -4 }),
+    ...changes,
+  };
+}
+
+const level = { trim: 0 };
+
+function expectUp(found: Vec3, wanted: Vec3): void {
+  for (const axis of [0, 1, 2]) expect(found[axis]).toBeCloseTo(wanted[axis], 12);
+}
+
+describe('a bait that is to stand proud', () => {
+  test('has its plane that far under its highest point', () => {
+    const { assembled } = checkTarget(parts({ kind: 'proud', proud: 3, ...level }));
+    expect(assembled).toMatchObject({ offset: 12, netWet: null });
+    expectUp(assembled.up, [0, 0, 1]);
+  });
+
+  test('nose-down has it under the point that is then highest', () => {
+    const trim = 5 * DEGREE;
+    const { assembled } = checkTarget(parts({ kind: 'proud', proud: 3, trim }));
+    expectUp(assembled.up, [Math.sin(trim), 0, Math.cos(trim)]);
+    expect(assembled.offset).toBeCloseTo(60 * Math.sin(trim) + 15 * Math.cos(trim) - 3, 12);
+  });
+
+  test('asks of each link the very same plane, and of one that it misses to hang', () => {
+    const { links } = checkTarget(parts({ kind: 'proud', proud: 3, ...level }));
+    expect(links).toMatchObject([
+      { offset: 12, netWet: null },
+      // the plane at 12 passes over the back of the tail at -5
+      { offset: null, netWet: 0 },
+    ]);
+    for (const { up } of links) expectUp(up, [0, 0, 1]);
+    const deep = checkTarget(parts({ kind: 'proud', proud: 22, ...level }));
+    expect(deep.links.map(({ offset }) => offset)).toEqual([-7, -7]);
+  });
+});
+
+describe('a bait with a waterline', () => {
+  test('has its plane at that height half way along, whatever the trim', () => {
+    const trim = -10 * DEGREE;
+    const { assembled } = checkTarget(parts({ kind: 'waterline', z: 4, trim }));
+    expect(assembled.offset).toBeCloseTo(50 * Math.sin(trim) + 4 * Math.cos(trim), 12);
+    expect(checkTarget(parts({ kind: 'waterline', z: 4, ...level })).assembled.offset).toBe(4);
+  });
+
+  test('is told its height half way along, and null where it lies on its side or under', () => {
+    const got = (changes: Partial<Float>) =>
+      checkTarget(parts({ kind: 'waterline', z: 4, ...level }, { assembled: makeFloat(changes) })).checks[0];
+    const up: Vec3 = [Math.sin(3 * DEGREE), 0, Math.cos(3 * DEGREE)];
+    expect(got({ up, offset: up[0] * 50 + up[2] * 4.6 })).toMatchObject({ what: 'waterline', wanted: 4, met: true });
+    expect(got({ up, offset: up[0] * 50 + up[2] * 4.6 }).got).toBeCloseTo(4.6, 9);
+    expect(got({ offset: 5.1 })).toMatchObject({ got: 5.1, met: false });
+    expect(got({ offset: null })).toMatchObject({ got: null, met: false });
+    expect(got({ up: [0, 1, 0] })).toMatchObject({ got: null, met: false });
+  });
+});
+
+describe('a bait that is to weigh something under water', () => {
+  test.each([
+    ['net', { kind: 'net', net: 1.2 }, 1.2],
+    ['reserve', { kind: 'reserve', reserve: 3 }, -3],
+    // of the whole mass of 40 g, hooks included
+    ['reserve as a share', { kind: 'reserve-share', share: 0.05 }, -2],
+  ] as const)('as %s has no plane but a net weight', (_, target, netWet) => {
+    const { assembled, checks } = checkTarget(parts({ ...target, ...level }));
+    expect(assembled.offset).toBeNull();
+    expect(assembled.netWet).toBeCloseTo(netWet, 12);
+    expect(checks[0]).toMatchObject({ what: 'net', wanted: assembled.netWet, got: -4, met: false });
+  });
+
+  test('shares it between its links by what they displace', () => {
+    const { links } = checkTarget(parts({ kind: 'net', net: 1.1, ...level }));
+    expect(links.map(({ netWet }) => netWet)).toEqual([expect.closeTo(0.9, 12), expect.closeTo(0.2, 12)]);
+  });
+
+  test('leaves to the other links what one that has its own target does not carry', () => {
+    const linkTargets: TargetParts['linkTargets'] = { tail: { kind: 'net', net: 0.3, ...level } };
+    const { links } = checkTarget(parts({ kind: 'net', net: 1.1, ...level }, { linkTargets }));
+    expect(links.map(({ netWet }) => netWet)).toEqual([expect.closeTo(0.8, 12), 0.3]);
+  });
+
+  test('whose links all have targets of their own shares nothing, and divides by nothing', () => {
+    const own = (net: number): Target => ({ kind: 'net', net, ...level });
+    const linkTargets = { head: own(0.5), tail: own(0.1) };
+    const { links } = checkTarget(parts(own(1.1), { linkTargets }));
+    expect(links.map(({ netWet }) => netWet)).toEqual([0.5, 0.1]);
+  });
+});
+
+describe('a link with a target of its own', () => {
+  const whole: Target = { kind: 'proud', proud: 3, ...level };
+
+  test('to stand proud is measured from its own back', () => {
+    const linkTargets: TargetParts['linkTargets'] = { tail: { kind: 'proud', proud: 2, ...level } };
+    expect(checkTarget(parts(whole, { linkTargets })).links[1]).toMatchObject({ offset: -7, netWet: null });
+  });
+
+  test('by a share of its mass counts the hooks that hang from it, as the whole bait does', () => {
+    const linkTargets: TargetParts['linkTargets'] = { tail: { kind: 'reserve-share', share: 0.1, ...level } };
+    expect(checkTarget(parts(whole, { linkTargets })).links[1].netWet).toBeCloseTo(-0.7, 12);
+    // the tail of the plain bait carries a hook of 2 g
+    const [setup] = SOUND_DESIGN.setups;
+    const file = { ...SOUND_DESIGN, setups: [{ ...setup, link_targets: { tail: { reserve_percent: 10 } } }] };
+    const { bait, links } = answersOf(file, { detail: 'drag' });
+    expect(bait.target.links[1].netWet).toBeCloseTo(-0.1 * links[1].float.mass, 12);
+    expect(links[1].float.mass).toBeCloseTo(links[1].ledger.mass + 2, 9);
+  });
+});
+
+describe('how near is near enough', () => {
+  const checksFor = (target: Target, changes: Partial<Float>) =>
+    checkTarget(parts(target, { assembled: makeFloat(changes) }));
+
+  test('is 1 mm of back, 2 degrees of trim and of heel', () => {
+    const near = { proud: 3.9, trim: 1.9 * DEGREE, heel: -1.9 * DEGREE };
+    const target: Target = { kind: 'proud', proud: 3, ...level };
+    expect(checksFor(target, near)).toMatchObject({ met: true });
+    expect(checksFor(target, near).checks.map(({ what, tolerance }) => [what, tolerance])).toEqual([
+      ['proud', 1],
+      ['trim', 2 * DEGREE],
+      ['heel', 2 * DEGREE],
+    ]);
+    expect(checksFor(target, { ...near, proud: 4.1 })).toMatchObject({ met: false });
+    expect(checksFor(target, { ...near, trim: 2.1 * DEGREE })).toMatchObject({ met: false });
+    expect(checksFor(target, { ...near, heel: -2.1 * DEGREE })).toMatchObject({ met: false });
+  });
+
+  test('is measured from the trim that was asked for, not from level', () => {
+    const target: Target = { kind: 'proud', proud: 3, trim: 8 * DEGREE };
+    expect(checksFor(target, { trim: 7 * DEGREE })).toMatchObject({ met: true });
+    expect(checksFor(target, { trim: 0 })).toMatchObject({ met: false });
+  });
+
+  test('is 0.2 g of a net weight', () => {
+    const target: Target = { kind: 'net', net: 1.2, ...level };
+    expect(checksFor(target, { netWet: 1.39 })).toMatchObject({ met: true });
+    expect(checksFor(target, { netWet: 1.41 })).toMatchObject({ met: false });
+    expect(checksFor(target, { netWet: 0.99 })).toMatchObject({ met: false });
+  });
+
+  test('is what counts as hanging where none is asked for: 0.1 g, or a thousandth of a heavy bait', () => {
+    const target: Target = { kind: 'net', net: 0, ...level };
+    expect(checksFor(target, { netWet: 0.09, mass: 40 })).toMatchObject({ met: true });
+    expect(checksFor(target, { netWet: 0.11, mass: 40 })).toMatchObject({ met: false });
+    expect(checksFor(target, { netWet: 0.11, mass: 200 })).toMatchObject({ met: true });
+  });
+
+  test('is nothing for a bait that lies wholly under and was to stand proud', () => {
+    const { checks, met } = checksFor({ kind: 'proud', proud: 0.5, ...level }, { proud: null });
+    expect(checks[0]).toMatchObject({ got: null, met: false });
+    expect(met).toBe(false);
+  });
+});

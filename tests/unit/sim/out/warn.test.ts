@@ -1,0 +1,181 @@
+import { describe, expect, test } from 'vitest';
+import type { Float } from '../../../../sim/hydro/float.ts';
+import { type WarnParts, warn } from '../../../../sim/out/warn.ts';
+import { makeFloat } from '../../../support/make-checked-bait.ts';
+import { SOUND_DESIGN } from '../../../support/sound-design.ts';
+import { answersOf, partsOf } from '../../../support/worked-bait.ts';
+
+const DEGREE = Math.PI / 180;
+const { hull, links, hardware } = partsOf(SOUND_DESIGN);
+const SETTLED = { converged: true, steps: 4, passes: 9, force: 1e-9, moment: 1e-8 };
+/** Without holes no wall is thin. */
+const NO_HOLES = { ...hardware, holes: [] };
+
+/** Two links of the plain bait that rest well, hold no air and have no holes. */
+function quiet(changes: Partial<WarnParts> = {}): WarnParts {
+  return {
+    water: { density: 0.001, temperature: 20, salinity: 0, source: 'a table' },
+    hull,
+    links,
+    hardware: NO_HOLES,
+    wetted: [],
+    floats: [makeFloat(), makeFloat()],
+    assembled: makeFloat(),
+    target: { assembled: { up: [0, 0, 1], offset: 12, netWet: null }, links: [], checks: [], met: true },
+    ...changes,
+  };
+}
+
+function codes(changes: Partial<WarnParts>): readonly string[] {
+  return warn(quiet(changes)).map(({ code, where }) => `${code}: ${where}`);
+}
+
+test('a bait that rests well has nothing to be warned of', () => {
+  expect(warn(quiet())).toEqual([]);
+});
+
+describe('how it rests', () => {
+  const cases: readonly (readonly [string, Partial<Float>, RegExp])[] = [
+    [
+      'not-settled',
+      { solver: { ...SETTLED, converged: false, force: 0.02, moment: -1.54 } },
+      /0\.02 g and 1\.5 g mm were left over/,
+    ],
+    ['no-rest-upright', { mirrored: true }, /goes over either way/],
+    ['neutral', { neutral: true, tender: true }, /no preferred way up/],
+    ['tender', { tender: true, gmMin: 0.05 }, /0\.05 mm/],
+    ['hooks-lie', { lyingHooks: true }, /its attitude is rough/],
+  ];
+
+  test.each(cases)('%s is said of the whole bait', (code, changes, words) => {
+    const said = warn(quiet({ assembled: makeFloat(changes) }));
+    expect(said.map((one) => [one.code, one.where])).toEqual([[code, 'the whole bait']]);
+    expect(said[0].text).toMatch(words);
+    expect(said[0].text).toContain('the whole bait');
+  });
+
+  test.each(cases)('%s is said of a link, by its name', (code, changes) => {
+    expect(codes({ floats: [makeFloat(), makeFloat(changes)] })).toEqual([`${code}: tail`]);
+  });
+
+  test('of the only link is said once, as of the whole bait', () => {
+    const [whole] = links;
+    const float = makeFloat({ mirrored: true, trim: 5 * DEGREE });
+    expect(codes({ links: [whole], floats: [float], assembled: float })).toEqual(['no-rest-upright: the whole bait']);
+  });
+});
+
+describe('a link alone', () => {
+  function levelText(changes: Partial<Float>): string | undefined {
+    return warn(quiet({ floats: [makeFloat(changes), makeFloat()] })).find(({ code }) => code === 'not-level-alone')
+      ?.text;
+  }
+
+  test('within 2 degrees of level is level', () => {
+    expect(levelText({ trim: 1.9 * DEGREE, heel: -1.9 * DEGREE })).toBeUndefined();
+  });
+
+  test('past that has its pins carry the difference, each way in its own words', () => {
+    expect(levelText({ trim: 2.1 * DEGREE })).toBe(
+      'Alone, head sits 2.1° nose-down; joined up, its pins carry the difference.',
+    );
+    expect(levelText({ trim: -4 * DEGREE })).toContain('4.0° tail low;');
+    expect(levelText({ heel: 3 * DEGREE })).toContain('3.0° over to starboard');
+    expect(levelText({ heel: -3 * DEGREE })).toContain('3.0° over to port');
+  });
+});
+
+describe('a target', () => {
+  type Check = WarnParts['target']['checks'][number];
+  function missed(check: Pick<Check, 'what' | 'wanted' | 'got'>): string {
+    const checks = [{ ...check, tolerance: 1, met: false }];
+    const [said] = warn(quiet({ target: { ...quiet().target, checks, met: false } }));
+    expect([said.code, said.where]).toEqual(['target-missed', 'the whole bait']);
+    return said.text;
+  }
+
+  test('that is missed is told with both numbers, in the unit of what was wanted', () => {
+    expect(missed({ what: 'proud', wanted: 3, got: 5.25 })).toMatch(
+      /^Wanted 3\.0 mm proud; it comes to 5\.[23] mm proud\.$/,
+    );
+    expect(missed({ what: 'waterline', wanted: -2, got: 1 })).toContain(
+      'a waterline at -2.0 mm; it comes to a waterline at 1.0 mm',
+    );
+    expect(missed({ what: 'net', wanted: 1.2, got: -0.5 })).toContain('+1.20 g net in the water; it comes to -0.50 g');
+    expect(missed({ what: 'trim', wanted: 0, got: 3 * DEGREE })).toContain('3.0° of trim');
+    expect(missed({ what: 'heel', wanted: 0, got: -4 * DEGREE })).toContain('-4.0° of heel');
+  });
+
+  test('of a waterline that a sunk bait has none of says so', () => {
+    expect(missed({ what: 'proud', wanted: 3, got: null })).toBe('Wanted 3.0 mm proud; it lies wholly under.');
+  });
+
+  test('that is met is not mentioned', () => {
+    const checks = [{ what: 'trim', wanted: 0, got: 0.01, tolerance: 0.03, met: true }] as const;
+    expect(warn(quiet({ target: { ...quiet().target, checks } }))).toEqual([]);
+  });
+});
+
+describe('air in the slots', () => {
+  function slotted(volume: number): WarnParts['wetted'] {
+    const { wetted } = answersOf(SOUND_DESIGN, { detail: 'drag' }).links[0];
+    return [{ ...wetted, slots: [{ ...wetted.slots[0], volume }] }];
+  }
+
+  test('is told by what it can hold up, from a tenth of a gram', () => {
+    // 99 and 101 mm³ at 0.001 g/mm³
+    expect(codes({ wetted: slotted(99) })).toEqual([]);
+    const [said] = warn(quiet({ wetted: slotted(260) }));
+    expect(said).toMatchObject({ code: 'air-in-slots', where: 'the joints' });
+    expect(said.text).toContain('0.3 g');
+    expect(codes({ wetted: slotted(101) })).toEqual(['air-in-slots: the joints']);
+  });
+
+  test('is added up over all slots of all links', () => {
+    expect(codes({ wetted: [...slotted(60), ...slotted(60)] })).toEqual(['air-in-slots: the joints']);
+  });
+});
+
+describe('walls', () => {
+  test('under 3 mm are told hole by hole, the thinnest first', () => {
+    const [setup] = SOUND_DESIGN.setups;
+    // the body is 16 mm wide at the head hole of 8 and 18.9 at the middle hole of 6, both less towards the belly
+    const setups = [{ ...setup, holes: setup.holes.toReversed() }];
+    const said = warn(quiet({ hardware: partsOf({ ...SOUND_DESIGN, setups }).hardware }));
+    expect(said.map(({ code, where }) => `${code}: ${where}`)).toEqual([
+      'wall-thin: head hole',
+      'wall-thin: middle hole',
+    ]);
+    expect(said[0].text).toMatch(/^Hole head hole leaves [12]\.\d mm of wood; 3\.0 mm is wanted\.$/);
+  });
+
+  test('of holes that leave enough are not mentioned', () => {
+    const [setup] = SOUND_DESIGN.setups;
+    const thin = setup.holes.map((hole) => ({ ...hole, diameter_mm: 3, lead: undefined }));
+    const holes = thin.map(({ lead: _, ...hole }) => hole);
+    const { hardware: drilled } = partsOf({ ...SOUND_DESIGN, setups: [{ ...setup, holes }] });
+    expect(warn(quiet({ hardware: drilled }))).toEqual([]);
+  });
+});
+
+test('what the float cannot be trusted in comes before what it misses, and that before what is tight', () => {
+  const { hardware: drilled } = partsOf(SOUND_DESIGN);
+  const { links: answers } = answersOf(SOUND_DESIGN, { detail: 'drag' });
+  const checks = [{ what: 'proud', wanted: 3, got: 9, tolerance: 1, met: false }] as const;
+  const said = codes({
+    hardware: drilled,
+    wetted: answers.map(({ wetted }) => wetted),
+    assembled: makeFloat({ tender: true }),
+    floats: [makeFloat({ mirrored: true }), makeFloat({ trim: 0.1 })],
+    target: { ...quiet().target, checks, met: false },
+  });
+  expect(said).toEqual([
+    'tender: the whole bait',
+    'target-missed: the whole bait',
+    'no-rest-upright: head',
+    'not-level-alone: tail',
+    'air-in-slots: the joints',
+    'wall-thin: head hole',
+    'wall-thin: middle hole',
+  ]);
+});

@@ -1,0 +1,95 @@
+import { beforeEach, describe, expect, test } from 'vitest';
+import {
+  cancelPreview,
+  chooseSetup,
+  makeEdit,
+  openDesign,
+  previewEdit,
+  redo,
+  undo,
+} from '../../../../src/document/commands.ts';
+import { withValueAt } from '../../../../src/document/place.ts';
+import { documentStore } from '../../../../src/document/store.ts';
+import { makeDesignFile } from '../../../support/make-design.ts';
+
+const FILE = makeDesignFile();
+const toLength = (mm: number) => (file: typeof FILE) => withValueAt(file, 'body.length_mm', mm);
+
+const now = () => documentStore.getState();
+const length = () => now().file?.body.length_mm;
+const steps = () => documentStore.temporal.getState().pastStates.length;
+
+beforeEach(() => openDesign(FILE, 'boathouse-plain'));
+
+test('A design is opened in its first setup, with no history', () => {
+  makeEdit('length', toLength(130));
+  openDesign(FILE, 'boathouse-plain');
+  expect(now()).toMatchObject({ file: FILE, setup: 'still pond', edited: '', preset: 'boathouse-plain' });
+  expect(steps()).toBe(0);
+});
+
+test('An edit is one undo step, named for what it changed', () => {
+  makeEdit('length', toLength(130));
+  expect(length()).toBe(130);
+  expect(now().edited).toBe('length');
+  expect(steps()).toBe(1);
+  undo();
+  expect(now().file).toBe(FILE);
+  redo();
+  expect(length()).toBe(130);
+  expect(now().edited).toBe('length');
+});
+
+test('An edit that changes nothing is no undo step', () => {
+  makeEdit('length', (file) => file);
+  expect(steps()).toBe(0);
+});
+
+test('However far a number is dragged, it is one undo step back to where the hand took hold', () => {
+  for (const mm of [121, 122, 123, 124]) previewEdit(toLength(mm));
+  expect(length()).toBe(124);
+  expect(steps()).toBe(0);
+  makeEdit('length', toLength(125));
+  expect(length()).toBe(125);
+  expect(steps()).toBe(1);
+  undo();
+  expect(now().file).toBe(FILE);
+});
+
+test('A drag that is given up leaves what was there, and no undo step', () => {
+  previewEdit(toLength(150));
+  cancelPreview();
+  expect(now().file).toBe(FILE);
+  expect(steps()).toBe(0);
+  makeEdit('length', toLength(130));
+  expect(steps()).toBe(1);
+});
+
+test('Undo in the middle of a drag gives up the drag first', () => {
+  makeEdit('width', (file) => withValueAt(file, 'body.width_mm', 22));
+  previewEdit(toLength(150));
+  undo();
+  expect(now().file).toBe(FILE);
+});
+
+describe('Choosing a setup', () => {
+  const two = makeDesignFile({
+    setups: ['low', 'high'].map((name) => ({ ...FILE.setups[0], name }) as (typeof FILE.setups)[number]),
+  });
+  beforeEach(() => openDesign(two, null));
+
+  test('is looking, not editing: no undo step', () => {
+    chooseSetup('high');
+    expect(now().setup).toBe('high');
+    expect(steps()).toBe(0);
+  });
+
+  test('and undoing an edit brings back the setup in which it was made', () => {
+    chooseSetup('high');
+    makeEdit('length', toLength(130));
+    chooseSetup('low');
+    undo();
+    expect(now().setup).toBe('high');
+    expect(now().file).toBe(two);
+  });
+});

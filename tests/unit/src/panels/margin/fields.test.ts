@@ -1,0 +1,149 @@
+import { describe, expect, test } from 'vitest';
+import { createPipeline, type Design, type DesignFile, issueLine } from '../../../../../sim/index.ts';
+import { valueAt } from '../../../../../src/document/place.ts';
+import {
+  bodyFields,
+  type Field,
+  hookFields,
+  jointFields,
+  slugField,
+  waterFields,
+  woodField,
+} from '../../../../../src/panels/margin/fields.ts';
+import { makeDesignFile } from '../../../../support/make-design.ts';
+
+function designOf(file: DesignFile): Design {
+  for (const { name, outcome } of createPipeline().steps(file, { setup: null, detail: 'drag' })) {
+    if (name !== 'design') continue;
+    if (outcome.status === 'ok') return outcome.value;
+    throw new Error(outcome.status === 'failed' ? outcome.issues.map(issueLine).join('\n') : 'no design');
+  }
+  throw new Error('the pipeline gives no design');
+}
+
+/** A bait drawn in expressions: joint and pin from a dimension of its own, the rest from the length. */
+const DRAWN: DesignFile = (() => {
+  const plain = makeDesignFile();
+  const [joint] = plain.joints;
+  if (joint?.hinge.kind !== 'pin') throw new Error('the plain bait has a pin hinge');
+  return {
+    ...plain,
+    dimensions: { head_mm: 'length_mm * 0.5' },
+    body: { ...plain.body, deepest_x_mm: 'length_mm * 0.4' },
+    joints: [
+      {
+        ...joint,
+        x_mm: 'head_mm',
+        hinge: { ...joint.hinge, pin: { ...joint.hinge.pin, x_mm: 'head_mm - 4' } },
+      },
+    ],
+  };
+})();
+
+function named(fields: readonly Field[], label: string): Field {
+  const found = fields.find((field) => field.label === label);
+  if (found === undefined) throw new Error(`no field ${label} among ${fields.map((field) => field.label).join(', ')}`);
+  return found;
+}
+
+describe('A number written as a number', () => {
+  const height = named(bodyFields(makeDesignFile(), undefined), 'Height');
+
+  test('is shown before anything has been worked out, with no note', () => {
+    expect(height).toMatchObject({ value: 36, note: null });
+  });
+
+  test('is replaced at its own place', () => {
+    expect(valueAt(height.edit(40)(makeDesignFile()), 'body.height_mm')).toBe(40);
+  });
+});
+
+describe('A number written as an expression', () => {
+  const deepest = named(bodyFields(DRAWN, designOf(DRAWN)), 'Deepest at');
+
+  test('shows what it comes to and what it is from', () => {
+    expect(deepest.value).toBeCloseTo(48, 12);
+    expect(deepest.note).toBe('from length_mm * 0.4');
+  });
+
+  test('is not known before it has been worked out', () => {
+    expect(named(bodyFields(DRAWN, undefined), 'Deepest at').value).toBeNull();
+  });
+
+  test('gives way to a typed number', () => {
+    expect(valueAt(deepest.edit(50)(DRAWN), 'body.deepest_x_mm')).toBe(50);
+  });
+});
+
+describe('A joint that stands on a dimension of the design', () => {
+  const place = named(jointFields(DRAWN, designOf(DRAWN), 0), 'Place');
+
+  test('says so', () => {
+    expect(place).toMatchObject({ value: 60, note: 'head_mm, from length_mm * 0.5' });
+  });
+
+  test('hands a typed number on to the dimension, so that the pin drawn from it goes along', () => {
+    const moved = place.edit(63)(DRAWN);
+    expect(valueAt(moved, 'dimensions.head_mm')).toBe(63);
+    expect(valueAt(moved, 'joints.0.x_mm')).toBe('head_mm');
+    expect(designOf(moved).joints[0]).toMatchObject({ x: 63, hinge: { pin: { x: 59 } } });
+  });
+
+  test('has the issues of both places', () => {
+    expect(place.paths).toEqual(['dimensions.head_mm', 'joints.0.x_mm']);
+  });
+});
+
+test('A joint in plain numbers takes its pin along', () => {
+  const file = makeDesignFile();
+  const moved = named(jointFields(file, designOf(file), 0), 'Place').edit(62.5)(file);
+  expect(valueAt(moved, 'joints.0.x_mm')).toBe(62.5);
+  expect(valueAt(moved, 'joints.0.hinge.pin.x_mm')).toBe(58.5);
+});
+
+test('A station that is left out says so, and shows where it stands all the same', () => {
+  const { deepest_x_mm: _, ...body } = makeDesignFile().body;
+  const bare: DesignFile = { ...makeDesignFile(), body };
+  const deepest = named(bodyFields(bare, designOf(bare)), 'Deepest at');
+  // left out it stands at 0.38 of the length: BodyEntry in sim/design/file.ts
+  expect(deepest.value).toBeCloseTo(0.38 * 120, 12);
+  expect(deepest.note).toContain('not given');
+});
+
+test('A hook has its own mass and the place of the hanger it hangs from', () => {
+  const file = makeDesignFile();
+  const fields = hookFields(file, designOf(file), 0, 1);
+  expect(named(fields, 'Mass').paths).toEqual(['setups.0.hung.1.mass_g']);
+  expect(named(fields, 'Hanger at')).toMatchObject({ value: 96, paths: ['hangers.2.x_mm'] });
+  expect(hookFields(file, designOf(file), 0, -1)).toEqual([]);
+});
+
+test('What hangs from the nose has its hanger above the datum', () => {
+  const plain = makeDesignFile();
+  const [setup] = plain.setups;
+  if (setup === undefined) throw new Error('the plain bait has a setup');
+  const file = {
+    ...plain,
+    setups: [{ ...setup, hung: [{ name: 'blade', from: 'line tie', mass_g: 1, hang_mm: 20 }] }],
+  };
+  expect(named(hookFields(file, designOf(file), 0, 0), 'Hanger above datum').paths).toEqual(['hangers.0.z_mm']);
+});
+
+test('A hole with lead shows its mass, an empty one has nothing to show', () => {
+  const plain = makeDesignFile();
+  expect(slugField(plain, designOf(plain), 0, 0)).toMatchObject({ value: 4, paths: ['setups.0.holes.0.lead.mass_g'] });
+  const [setup] = plain.setups;
+  if (setup === undefined) throw new Error('the plain bait has a setup');
+  const holes = setup.holes.map(({ lead: _, ...hole }) => hole);
+  const empty = { ...plain, setups: [{ ...setup, holes }] };
+  expect(slugField(empty, designOf(empty), 0, 0)).toBeNull();
+});
+
+test('Wood and water are shown in the units of the file', () => {
+  const file = makeDesignFile({ wood: { density_g_cm3: '0.3 * 2' } });
+  expect(woodField(file, designOf(file)).value).toBe(0.6);
+  expect(waterFields(file, designOf(file), 0).map(({ label, value }) => [label, value])).toEqual([
+    ['Temperature', 20],
+    ['Salinity', 0],
+  ]);
+});

@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { aimWords } from '../../../../../src/panels/whole/aim.ts';
+import { amountsIn } from '../../../../../src/view/amounts.ts';
+
+const AMOUNTS = amountsIn('mm-g');
+const DEGREE = Math.PI / 180;
+
+test('An aim that is met says how near it is', () => {
+  const check = { what: 'proud', wanted: 3, got: 3.4, tolerance: 1, met: true } as const;
+  expect(aimWords(check, AMOUNTS)).toBe('proud: 3.0 mm wanted, 3.4 mm; near enough');
+});
+
+test('An aim that is missed says how near it would have to be, in the unit of the aim', () => {
+  const net = { what: 'net', wanted: 1.2, got: -0.1, tolerance: 0.2, met: false } as const;
+  expect(aimWords(net, AMOUNTS)).toBe('net in water: +1.20 g wanted, -0.10 g; not within 0.20 g');
+  const trim = { what: 'trim', wanted: 0, got: 6 * DEGREE, tolerance: 2 * DEGREE, met: false } as const;
+  expect(aimWords(trim, AMOUNTS)).toBe('trim, nose-down +: 0.0° wanted, 6.0°; not within 2.0°');
+});
+
+test('A bait that should stand proud and has gone under is said to be under', () => {
+  const check = { what: 'proud', wanted: 3, got: null, tolerance: 1, met: false } as const;
+  expect(aimWords(check, AMOUNTS)).toBe('proud: 3.0 mm wanted, wholly under; not within 1.0 mm');
+});
