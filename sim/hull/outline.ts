@@ -50,7 +50,7 @@ export interface End {
 }
 
 /** Below this a quarter's own shape (m = 1) would no longer be monotone, so the leanness goes into the power m. */
-export const LEANEST_ROUND = 0.73;
+const LEANEST_ROUND = 0.73;
 
 /** Builds an outline from its two ends. The ends' `run`s are measured from the same peak. */
 export function buildOutline(peak: Mm, length: Mm, nose: End, tail: End): Outline {
