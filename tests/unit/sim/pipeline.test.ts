@@ -285,13 +285,6 @@ describe('meshes', () => {
   });
 });
 
-test('a link that is gone is forgotten: put back, it is meshed anew', () => {
-  const pipeline = createPipeline();
-  const [before, , after] = [THREE, makeDesignFile({ pieces: 1 }), THREE].map((file) => answersOf(file, { pipeline }));
-  expect(after.links[2].mesh).toEqual(before.links[2].mesh);
-  expect(after.links[2].mesh).not.toBe(before.links[2].mesh);
-});
-
 test('a run that is left half way spoils nothing, wherever it is left', () => {
   const edited = set('setups', 0, 'holes', 0, 'lead', 'mass_g')(3.5)(set('joints', 1, 'x_mm')(84.3)(THREE));
   const wanted = outcomesOf(THREE, { detail: 'drag' });
