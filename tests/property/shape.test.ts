@@ -136,8 +136,10 @@ describe('any body that the ranges allow', () => {
 
   test('has one skin, whether it is looked for from above or from the side', () => {
     const share = fc.double({ min: 0.02, max: 0.98, noNaN: true });
+    // nearer the crown a blunt section is flat to the last digit, and a height no longer tells where on it one is
+    const offCrown = fc.double({ min: 0.2, max: 0.98, noNaN: true });
     fc.assert(
-      fc.property(body(), share, share, fc.constantFrom('back', 'belly'), (shape, along, beside, on) => {
+      fc.property(body(), share, offCrown, fc.constantFrom('back', 'belly'), (shape, along, beside, on) => {
         const hull = buildHull(shape);
         const x = along * shape.length;
         const { halfWidth, back, belly } = stationOf(hull, x);
