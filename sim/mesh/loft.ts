@@ -91,7 +91,7 @@ function skinPoint(hull: Hull, ring: UnitRing, growth: Mm): SkinPoint {
         ring.gradAcross[k] * ring.smoothAcross[k] * halfSlope * rise +
         ring.gradUpright[k] * (broadestSlope + ring.smoothUpright[k] * riseSlope) * half
       );
-      const long = Math.hypot(gx, gy, gz);
+      const long = Math.sqrt(gx * gx + gy * gy + gz * gz);
       if (long > 0) {
         point[0] += (growth * gx) / long;
         point[1] += (growth * gy) / long;

@@ -1,4 +1,4 @@
-import { cross, length, subtract, type Vec3 } from '../numerics/vec3.ts';
+import type { Vec3 } from '../numerics/vec3.ts';
 import type { Mm2, Mm3 } from '../units/brand.ts';
 import type { Mesh } from './mesh.ts';
 import { SLOT_MOUTH } from './topology.ts';
@@ -51,25 +51,36 @@ export function measureVolume(mesh: Mesh): VolumeMeasure {
  * counts too much, the mouth takes off again.
  */
 export function measureArea(mesh: Mesh): { readonly area: Mm2; readonly centre: Vec3 } {
+  const { positions } = mesh;
+  const { index, patches } = mesh.topology;
   let area = 0;
   let mx = 0;
   let my = 0;
   let mz = 0;
-  const { positions } = mesh;
-  const { index, patches } = mesh.topology;
-  const corner = (i: number): Vec3 => [positions[3 * i], positions[3 * i + 1], positions[3 * i + 2]];
   for (const patch of patches) {
     for (let triangle = 0; triangle < patch.count; triangle++) {
       const i = 3 * (patch.from + triangle);
-      const a = corner(index[i]);
-      const b = corner(index[i + 1]);
-      const c = corner(index[i + 2]);
+      const a = 3 * index[i];
+      const b = 3 * index[i + 1];
+      const c = 3 * index[i + 2];
+      const ax = positions[a];
+      const ay = positions[a + 1];
+      const az = positions[a + 2];
+      const bx = positions[b];
+      const by = positions[b + 1];
+      const bz = positions[b + 2];
+      const cx = positions[c];
+      const cy = positions[c + 1];
+      const cz = positions[c + 2];
+      const nx = (by - ay) * (cz - az) - (bz - az) * (cy - ay);
+      const ny = (bz - az) * (cx - ax) - (bx - ax) * (cz - az);
+      const nz = (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
       const mouth = patch.kind === 'slot' && triangle >= SLOT_MOUTH[0] && triangle < SLOT_MOUTH[1];
-      const piece = (length(cross(subtract(b, a), subtract(c, a))) / 2) * (mouth ? -1 : 1);
+      const piece = (Math.sqrt(nx * nx + ny * ny + nz * nz) / 2) * (mouth ? -1 : 1);
       area += piece;
-      mx += (piece * (a[0] + b[0] + c[0])) / 3;
-      my += (piece * (a[1] + b[1] + c[1])) / 3;
-      mz += (piece * (a[2] + b[2] + c[2])) / 3;
+      mx += (piece * (ax + bx + cx)) / 3;
+      my += (piece * (ay + by + cy)) / 3;
+      mz += (piece * (az + bz + cz)) / 3;
     }
   }
   return { area, centre: area > 0 ? [mx / area, my / area, mz / area] : [0, 0, 0] };

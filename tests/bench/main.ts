@@ -1,47 +1,40 @@
-import { readFileSync } from 'node:fs';
-import type { DesignFile } from '../../sim/index.ts';
-import { createPipeline, setValue } from '../../sim/index.ts';
+import { createPipeline } from '../../sim/pipeline.ts';
+import { answersOf } from '../support/worked-bait.ts';
+import { linkRows, logRow } from './accuracy.ts';
+import { DEMO, readDemo, SETUP } from './demo.ts';
+import { kernelRows } from './kernel.ts';
+import { drain, pipelineRows } from './pipeline.ts';
+import { lastResults, saveResults } from './results.ts';
+import { type Row, sectionText, valueRow, verdictOf } from './rows.ts';
 
-/** The three-link demo, worked out as the page and the command line do. Run from the top of the checkout. */
-const file = JSON.parse(readFileSync('presets/slate-shad-140.json', 'utf8')) as DesignFile;
-const REPEATS = 30;
+const lastOf = lastResults();
+const all: Row[] = [];
 
-type Pipeline = ReturnType<typeof createPipeline>;
-
-function drain(pipeline: Pipeline, design: DesignFile, detail: 'full' | 'drag'): void {
-  for (const _ of pipeline.steps(design, { setup: null, detail }));
+function show(title: string, rows: readonly Row[]): void {
+  all.push(...rows);
+  console.log(sectionText(title, rows, lastOf));
 }
 
-/** Least of many runs, in milliseconds. */
-function leastOf(run: (i: number) => void): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < REPEATS; i++) {
-    const start = performance.now();
-    run(i);
-    least = Math.min(least, performance.now() - start);
-  }
-  return least;
+const file = readDemo();
+if (file) {
+  const start = performance.now();
+  drain(createPipeline(), file, 'full');
+  const first = performance.now() - start;
+  show(`Pipeline, ${DEMO}, setup ${SETUP}`, [
+    valueRow('first run of the process, nothing compiled', first, 'ms', null),
+    ...pipelineRows(file),
+  ]);
+  const answers = answersOf(file, { setup: SETUP });
+  const { own, others } = kernelRows(answers);
+  show('Kernel, head link', own);
+  show('The same equilibrium by other means, head link', others);
+  show('Accuracy', [logRow(), ...linkRows(answers)]);
+} else {
+  console.log(`${DEMO} is not there: pipeline, kernel and link rows are left out\n`);
+  show('Accuracy', [logRow()]);
 }
 
-const edits: readonly (readonly [name: string, target_ms: number, path: readonly (string | number)[], from: number])[] =
-  [
-    ['hook edit', 5, ['setups', 0, 'hung', 0, 'mass_g'], 2.1],
-    ['joint moved', 25, ['dimensions', 'tail_mm'], 98],
-    ['length changed', 60, ['body', 'length_mm'], 140],
-  ];
-
-for (let i = 0; i < REPEATS; i++) drain(createPipeline(), file, 'full');
-const scratch = leastOf(() => drain(createPipeline(), file, 'full'));
-console.log(`from scratch: ${scratch.toFixed(1)} ms (target 60)`);
-for (const [name, target, path, from] of edits) {
-  for (const detail of ['full', 'drag'] as const) {
-    const pipeline = createPipeline();
-    drain(pipeline, file, detail);
-    const designs = Array.from({ length: REPEATS }, (_, i) => setValue(file, path, from + 0.01 * (i + 1)));
-    const warm = leastOf((i) => drain(pipeline, designs[i], detail));
-    const cold = leastOf((i) => drain(createPipeline(), designs[i], detail));
-    console.log(
-      `${name}, ${detail}: ${warm.toFixed(1)} ms (target ${target}); plain rebuild ${cold.toFixed(1)} ms, ${(cold / warm).toFixed(1)}×`,
-    );
-  }
-}
+const missed = all.filter((row) => verdictOf(row) === 'miss').length;
+const judged = all.filter((row) => verdictOf(row) !== '').length;
+console.log(`${judged - missed} of ${judged} targets reached`);
+if (process.argv.includes('--save')) console.log(`saved to ${saveResults(all)}`);

@@ -6,7 +6,8 @@ export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   publicDir: false,
   logLevel: 'warn',
-  ssr: { noExternal: true },
+  // manifold-3d looks for its .wasm beside its own file
+  ssr: { noExternal: true, external: ['manifold-3d'] },
   build: {
     ssr: 'tests/bench/main.ts',
     outDir: fileURLToPath(new URL('../../dist/bench', import.meta.url)),

@@ -69,7 +69,8 @@ function found(mesh: Mesh): readonly { readonly way: string; readonly volume: nu
   const cuts = PLANES.flatMap((n, i) => {
     const wetAt = (up: Vec3, offset: number) => potentialAt(body, up, ...planeAxes(up), offset);
     const down: Vec3 = [-n[0], -n[1], -n[2]];
-    const offset = n[0] * (AT[0] + 0.1) + n[1] * AT[1] + n[2] * AT[2];
+    const [x, y, z] = measured.centre;
+    const offset = n[0] * (x + 0.1) + n[1] * y + n[2] * z;
     const [below, above, all] = [wetAt(n, offset), wetAt(down, -offset), wetAt(n, 1000)];
     const volume = below.displaced + above.displaced;
     const along = (axis: 0 | 1 | 2) =>
@@ -103,29 +104,32 @@ describe.each(SOLIDS)('a $name', ({ points, edge, volume }) => {
 
 describe('the tetrahedron of a paper on inertia', () => {
   const { printed_volume, volume, centre } = paper.expect.tonon;
-  const corners = paper.given.tonon.map(([x, y, z]): Vec3 => [x, y, z]);
-  const { volume: got, centre: at } = measureVolume(hullMesh(corners));
+  const ways = found(hullMesh(paper.given.tonon.map(([x, y, z]): Vec3 => [x, y, z])));
 
   test('has the volume printed, and more closely that of its printed corners', () => {
-    expect(Math.abs(got / printed_volume.value - 1)).toBeLessThan(printed_volume.tolerance);
-    expect(Math.abs(got / volume.value - 1)).toBeLessThan(volume.tolerance);
+    for (const { way, volume: got } of ways) {
+      expect(Math.abs(got / printed_volume.value - 1), way).toBeLessThan(printed_volume.tolerance);
+      expect(Math.abs(got / volume.value - 1), way).toBeLessThan(volume.tolerance);
+    }
   });
 
   test('has its centre at the mean of its corners', () => {
     const [x, y, z] = centre.value;
-    expect(length(subtract(at, [x, y, z])) / length(at)).toBeLessThan(centre.tolerance);
+    for (const { way, centre: at } of ways) {
+      expect(length(subtract(at, [x, y, z])) / length(at), way).toBeLessThan(centre.tolerance);
+    }
   });
 });
 
 test('the right tetrahedron with unit legs has a sixth of a cube, a quarter out', () => {
-  const { volume, centre } = measureVolume(
-    hullMesh([
-      [0, 0, 0],
-      [1, 0, 0],
-      [0, 1, 0],
-      [0, 0, 1],
-    ]),
-  );
-  expect(volume).toBeCloseTo(1 / 6, 14);
-  for (const part of centre) expect(part).toBeCloseTo(1 / 4, 14);
+  const corners: readonly Vec3[] = [
+    [0, 0, 0],
+    [1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ];
+  for (const { way, volume, centre } of found(hullMesh(corners))) {
+    expect(volume, way).toBeCloseTo(1 / 6, 14);
+    for (const part of centre) expect(part, way).toBeCloseTo(1 / 4, 13);
+  }
 });

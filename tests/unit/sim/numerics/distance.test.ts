@@ -13,6 +13,7 @@ describe('the distance of a segment from a round bar', () => {
 
   test('over its flat end is square to it', () => {
     expect(segmentCylinderDistance({ from: [1, -3, 14], to: [1, 3, 14] }, bar)).toBeCloseTo(4, NEAR);
+    expect(segmentCylinderDistance({ from: [1, -3, -6], to: [1, 3, -6] }, bar)).toBeCloseTo(6, NEAR);
   });
 
   test('past its rim is slanting: 3 up and 4 out', () => {
@@ -39,6 +40,7 @@ describe('the distance of a segment from a box', () => {
 
   test('off a corner is to the corner: 2, 3 and 6 make 7', () => {
     expect(segmentBoxDistance({ from: [3, 5, 9], to: [10, 20, 30] }, box)).toBeCloseTo(7, NEAR);
+    expect(segmentBoxDistance({ from: [-3, -5, -9], to: [-10, -20, -30] }, box)).toBeCloseTo(7, NEAR);
   });
 
   test('is nought inside', () => {
