@@ -1,15 +1,14 @@
 /** The only door: what the app and the command line may use. */
 export type { TargetCheck } from './ballast/target.ts';
 export type { Design } from './design/design.ts';
-export { setValue, valueAt } from './design/edit.ts';
-export type { DesignFile, Num } from './design/file.ts';
+export type { DesignFile } from './design/file.ts';
 export { readDesignText } from './design/read.ts';
-export { type Issue, issueLine, type Outcome, SimError } from './flow/outcome.ts';
-export { worldAxes } from './frames.ts';
+export { type Issue, issueLine, type Outcome } from './flow/outcome.ts';
 export type { Float } from './hydro/float.ts';
 export type { LinkSpec } from './links/cut.ts';
 export type { Ledger } from './mass/ledger.ts';
 export type { Hardware, PlacedEye, PlacedHole, PlacedHung, PlacedPin } from './mass/placed.ts';
+export { measureReach } from './mesh/measure.ts';
 export type { Mesh, PatchKind, Topology } from './mesh/mesh.ts';
 export type { Wetted, WettedSlot } from './mesh/wetted.ts';
 export type { Vec3 } from './numerics/vec3.ts';

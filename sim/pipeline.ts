@@ -13,7 +13,7 @@ import type { Tree } from './hydro/tree.ts';
 import { cutLinks, type LinkSpec } from './links/cut.ts';
 import { type Ledger, writeLedger } from './mass/ledger.ts';
 import { placeHardware } from './mass/place.ts';
-import type { Hardware } from './mass/placed.ts';
+import type { FixedHardware, Hardware, PlacedHung } from './mass/placed.ts';
 import { checkSound } from './mass/sound.ts';
 import { type BareSolid, type Detail, measureSolid, meshLink, type Wetted, wetLink } from './mesh/wetted.ts';
 import { add, scale, type Vec3 } from './numerics/vec3.ts';
@@ -78,7 +78,9 @@ export function createPipeline(): Pipeline {
       holes,
     );
     yield { name: 'hardware', link: null, outcome: hardware };
-    const sound = bait.sound(hull, links, joints, hardware, coats, part(setup, 'setup', setupNumber(design)));
+    const allHung = part(hardware, 'hardware', (placed) => placed.hung);
+    const fixed = bait.fixed(hardware);
+    const sound = bait.sound(hull, links, joints, fixed, coats, part(setup, 'setup', setupNumber(design)));
     yield { name: 'sound', link: null, outcome: sound };
 
     const specs = links.status === 'ok' ? links.value : [];
@@ -94,7 +96,8 @@ export function createPipeline(): Pipeline {
       yield { name: 'solid', link: index, outcome: solid };
       const wetted = link.wetted(hull, ok(spec), ok(request.detail), mesh, coats);
       yield { name: 'wetted', link: index, outcome: wetted };
-      const own = link.own(hardware, ok(index));
+      const ownFixed = link.fixed(fixed, ok(index));
+      const ownHung = link.hung(allHung, ok(index));
       const named = read((d) => d.links[index]);
       const ledger = link.ledger(
         named,
@@ -102,12 +105,12 @@ export function createPipeline(): Pipeline {
         coats,
         solid,
         wetted,
-        own,
+        ownFixed,
         sound,
       );
       yield { name: 'ledger', link: index, outcome: ledger };
       const tree = link.tree(wetted);
-      const float = link.float(tree, ledger, own, water);
+      const float = link.float(tree, ledger, ownHung, water);
       yield { name: 'float', link: index, outcome: float };
       made.push({ wetted, ledger, tree, float });
     }
@@ -115,7 +118,7 @@ export function createPipeline(): Pipeline {
     const wetted = bait.wetted(made.map((link) => link.wetted));
     const ledgers = bait.ledgers(made.map((link) => link.ledger));
     const floats = bait.floats(made.map((link) => link.float));
-    const assembled = bait.assembled(bait.trees(made.map((link) => link.tree)), ledgers, hardware, water);
+    const assembled = bait.assembled(bait.trees(made.map((link) => link.tree)), ledgers, allHung, water);
     yield { name: 'assembled', link: null, outcome: assembled };
     const [wanted, wantedOfLinks] = [chosen((s) => s.target), chosen((s) => s.linkTargets)];
     const target = bait.target(wanted, wantedOfLinks, links, length, wetted, floats, assembled);
@@ -140,6 +143,8 @@ function createBaitStages() {
     hull: createStage(['design'], buildHull),
     links: createStage(['design', 'design', 'design'], cutLinks),
     hardware: createStage(['hull', 'links', 'design', 'design', 'setup', 'setup'], placeHardware),
+    // what hangs is no part of what is made in wood: a heavier hook asks neither soundness nor ledgers anew
+    fixed: createStage(['hardware'], ({ eyes, pins, holes }: Hardware): FixedHardware => ({ eyes, pins, holes })),
     sound: createStage(['hull', 'links', 'design', 'hardware', 'setup', 'setup'], checkSound),
     wetted: createList<Wetted>('wetted'),
     ledgers: createList<Ledger>('ledger'),
@@ -147,8 +152,8 @@ function createBaitStages() {
     trees: createList<Tree>('wetted'),
     assembled: createStage(
       ['wetted', 'ledger', 'hardware', 'water'],
-      (trees: readonly Tree[], ledgers: readonly Ledger[], hardware: Hardware, water: WaterAnswer) =>
-        floatBody(bodyOf(trees, ledgers, hardware.hung, water)),
+      (trees: readonly Tree[], ledgers: readonly Ledger[], hung: Hardware['hung'], water: WaterAnswer) =>
+        floatBody(bodyOf(trees, ledgers, hung, water)),
     ),
     target: createStage(
       ['setup', 'setup', 'links', 'design', 'wetted', 'float', 'assembled'],
@@ -188,7 +193,8 @@ function createLinkStages() {
     ),
     solid: createStage(['mesh'], measureSolid),
     wetted: createStage(['hull', 'links', 'request', 'mesh', 'setup'], wetLink, 'whole'),
-    own: createStage(['hardware', 'links'], hardwareOf),
+    fixed: createStage(['hardware', 'links'], fixedOf),
+    hung: createStage(['hardware', 'links'], ofLink<PlacedHung>),
     ledger: createStage(
       ['design', 'design', 'setup', 'solid', 'wetted', 'hardware', 'sound'],
       (
@@ -197,15 +203,15 @@ function createLinkStages() {
         coats: readonly Coat[],
         solid: BareSolid,
         wetted: Wetted,
-        hardware: Hardware,
+        hardware: FixedHardware,
         _sound: true,
       ) => writeLedger({ link, wood, coats, solid, wetted, hardware }),
     ),
     tree: createStage(['wetted'], (wetted: Wetted) => linkTree(wetted.mesh), 'whole'),
     float: createStage(
       ['wetted', 'ledger', 'hardware', 'water'],
-      (tree: Tree, ledger: Ledger, hardware: Hardware, water: WaterAnswer) =>
-        floatBody(bodyOf([tree], [ledger], hardware.hung, water)),
+      (tree: Tree, ledger: Ledger, hung: Hardware['hung'], water: WaterAnswer) =>
+        floatBody(bodyOf([tree], [ledger], hung, water)),
     ),
   };
 }
@@ -225,15 +231,13 @@ function setupNumber(design: Outcome<Design>): (setup: Setup) => number {
   return ({ name }) => (design.status === 'ok' ? design.value.setups.findIndex((setup) => setup.name === name) : 0);
 }
 
-/** What belongs to one link. */
-function hardwareOf(hardware: Hardware, link: number): Hardware {
-  const mine = (item: { readonly link: number }) => item.link === link;
-  return {
-    eyes: hardware.eyes.filter(mine),
-    pins: hardware.pins.filter(mine),
-    holes: hardware.holes.filter(mine),
-    hung: hardware.hung.filter(mine),
-  };
+/** What of a list belongs to one link. */
+function ofLink<Item extends { readonly link: number }>(items: readonly Item[], link: number): readonly Item[] {
+  return items.filter((item) => item.link === link);
+}
+
+function fixedOf({ eyes, pins, holes }: FixedHardware, link: number): FixedHardware {
+  return { eyes: ofLink(eyes, link), pins: ofLink(pins, link), holes: ofLink(holes, link) };
 }
 
 /** One link alone, or all of them held straight as one rigid piece. */

@@ -1,6 +1,7 @@
 import type { Target } from '../design/design.ts';
 import { upFrom } from '../frames.ts';
 import type { Float } from '../hydro/float.ts';
+import { measureReach } from '../mesh/measure.ts';
 import type { Wetted } from '../mesh/wetted.ts';
 import { dot, type Vec3 } from '../numerics/vec3.ts';
 import type { Gram, Mm } from '../units/brand.ts';
@@ -109,17 +110,8 @@ function linkAims({ target, linkTargets, names, length, wetted, floats, assemble
 
 /** Lowest and highest point of the coated links along a direction. */
 function reachOf(wetted: readonly Wetted[], up: Vec3): readonly [Mm, Mm] {
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  for (const { mesh } of wetted) {
-    const { positions } = mesh;
-    for (let i = 0; i < positions.length; i += 3) {
-      const height = up[0] * positions[i] + up[1] * positions[i + 1] + up[2] * positions[i + 2];
-      if (height < low) low = height;
-      if (height > high) high = height;
-    }
-  }
-  return [low, high];
+  const reaches = wetted.map(({ mesh }) => measureReach(mesh.positions, up));
+  return [Math.min(...reaches.map(([low]) => low)), Math.max(...reaches.map(([, high]) => high))];
 }
 
 function checksOf({ target, assembled, length }: TargetParts): readonly TargetCheck[] {

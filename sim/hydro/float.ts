@@ -1,4 +1,5 @@
 import { heelOf, trimOf, worldAxes } from '../frames.ts';
+import { measureReach } from '../mesh/measure.ts';
 import { dot, length, scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import type { Gram, GramMm, Mm, Mm3, Radian } from '../units/brand.ts';
 import { radianFromDegree } from '../units/convert.ts';
@@ -158,15 +159,9 @@ function stiffness(gm: Mm, gmLong: Mm, gmMin: Mm): Pick<Float, 'gm' | 'gmLong' |
 
 /** Lowest and highest point of the meshes along a direction. */
 function reachOfSolids(body: FloatingBody, n: Vec3): readonly [Mm, Mm] {
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  for (const { points, origin } of body.trees) {
-    const start = dot(n, origin);
-    for (let i = 0; i < points.length; i += 3) {
-      const height = start + n[0] * points[i] + n[1] * points[i + 1] + n[2] * points[i + 2];
-      if (height < low) low = height;
-      if (height > high) high = height;
-    }
-  }
-  return [low, high];
+  const reaches = body.trees.map(({ points, origin }) => {
+    const [low, high] = measureReach(points, n);
+    return [dot(n, origin) + low, dot(n, origin) + high] as const;
+  });
+  return [Math.min(...reaches.map(([low]) => low)), Math.max(...reaches.map(([, high]) => high))];
 }

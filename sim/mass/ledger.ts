@@ -4,7 +4,7 @@ import { add, scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import { citationText } from '../sources/cite.ts';
 import { STEEL } from '../tables/metals.ts';
 import type { Gram, Mm3 } from '../units/brand.ts';
-import type { Hardware, PlacedEye, PlacedHole, PlacedPin } from './placed.ts';
+import type { FixedHardware, PlacedEye, PlacedHole, PlacedPin } from './placed.ts';
 
 export type LedgerKind = 'wood' | 'soak' | 'coat' | 'eye' | 'pin' | 'hanger' | 'lead' | 'plug';
 
@@ -37,7 +37,7 @@ export interface LedgerParts {
   readonly solid: BareSolid;
   readonly wetted: Wetted;
   /** What this link holds, and no more. */
-  readonly hardware: Hardware;
+  readonly hardware: FixedHardware;
 }
 
 /**

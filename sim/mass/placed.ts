@@ -86,10 +86,14 @@ export interface PlacedHung {
   readonly hang: Mm;
 }
 
-/** Everything that is screwed, pinned, drilled or hung, each with the link that holds it. */
-export interface Hardware {
+/** What is screwed, pinned or drilled into wood for good, each with the link that holds it. */
+export interface FixedHardware {
   readonly eyes: readonly PlacedEye[];
   readonly pins: readonly PlacedPin[];
   readonly holes: readonly PlacedHole[];
+}
+
+/** The same with what hangs from it. */
+export interface Hardware extends FixedHardware {
   readonly hung: readonly PlacedHung[];
 }

@@ -6,7 +6,7 @@ import { clearanceIssues, type PathOf } from './checks/clearance.ts';
 import { gapIssues, hingeIssues, jointIssues } from './checks/joints.ts';
 import { holeIssues, shankIssue } from './checks/parts.ts';
 import { slotIssues } from './checks/slots.ts';
-import type { Hardware } from './placed.ts';
+import type { FixedHardware } from './placed.ts';
 
 /**
  * Whether the bait can be made at all: joints in order, slots inside the skin, hinges that turn, shanks and holes in
@@ -17,7 +17,7 @@ export function checkSound(
   hull: Hull,
   links: readonly LinkSpec[],
   joints: Design['joints'],
-  hardware: Hardware,
+  hardware: FixedHardware,
   coats: Setup['coats'],
   setupIndex: number,
 ): true {

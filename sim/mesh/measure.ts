@@ -1,5 +1,5 @@
 import type { Vec3 } from '../numerics/vec3.ts';
-import type { Mm2, Mm3 } from '../units/brand.ts';
+import type { Mm, Mm2, Mm3 } from '../units/brand.ts';
 import type { Mesh } from './mesh.ts';
 import { SLOT_MOUTH } from './topology.ts';
 
@@ -84,4 +84,17 @@ export function measureArea(mesh: Mesh): { readonly area: Mm2; readonly centre: 
     }
   }
   return { area, centre: area > 0 ? [mx / area, my / area, mz / area] : [0, 0, 0] };
+}
+
+/** Lowest and highest place of points (x, y, z of each in turn) along a unit vector. */
+export function measureReach(points: Float64Array, direction: Vec3): readonly [Mm, Mm] {
+  const [x, y, z] = direction;
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < points.length; i += 3) {
+    const height = x * points[i] + y * points[i + 1] + z * points[i + 2];
+    if (height < low) low = height;
+    if (height > high) high = height;
+  }
+  return [low, high];
 }

@@ -1,5 +1,5 @@
 import { Html } from '@react-three/drei';
-import { type CSSProperties, type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { BufferGeometry, Float32BufferAttribute, type Group } from 'three';
 import type { Vec3 } from '../../sim/index.ts';
 import { useView } from '../view/view.ts';
@@ -15,10 +15,6 @@ const CLEAR_MM = 3;
 const MOST_NUMBERS = 9;
 /** Half the length of the line through a centre. */
 const PLUMB_MM = 9;
-
-/** Out of the flow: the mark's own middle, and not that of mark and letter, stands at the centre it marks. */
-const TO_THE_RIGHT: CSSProperties = { position: 'absolute', left: '100%', paddingLeft: 3 };
-const TO_THE_LEFT: CSSProperties = { position: 'absolute', right: '100%', paddingRight: 3 };
 
 /** Numbers over the links, the two centres with the plumb line through each, and the name of the water's surface. */
 export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly waterEnd: Vec3 }) {
@@ -43,13 +39,13 @@ export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly w
       <Follow point={bait.float.gravityCentre} line={plumb}>
         <Label className="centre weight">
           <CentreOfGravity />
-          <span style={TO_THE_RIGHT}>G</span>
+          <span>G</span>
         </Label>
       </Follow>
       <Follow point={bait.float.buoyancyCentre} line={plumb}>
         <Label className="centre lift">
           <CentreOfBuoyancy />
-          <span style={TO_THE_LEFT}>B</span>
+          <span>B</span>
         </Label>
       </Follow>
       {level && (

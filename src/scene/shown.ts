@@ -1,13 +1,14 @@
-import type {
-  Float,
-  Hardware,
-  LinkAnswers,
-  Mm,
-  PlacedEye,
-  PlacedHole,
-  PlacedHung,
-  PlacedPin,
-  Wetted,
+import {
+  type Float,
+  type Hardware,
+  type LinkAnswers,
+  type Mm,
+  measureReach,
+  type PlacedEye,
+  type PlacedHole,
+  type PlacedHung,
+  type PlacedPin,
+  type Wetted,
 } from '../../sim/index.ts';
 import type { Answers } from '../engine/answers.ts';
 import type { View } from '../view/view.ts';
@@ -95,13 +96,5 @@ function poseOf(float: Float, links: readonly ShownLink[]): Pose {
 
 /** How far the links' coated surfaces reach in a direction of the body frame. */
 export function reachAlong(links: readonly ShownLink[], direction: Pose['up']): Mm {
-  const [x, y, z] = direction;
-  let reach = -Infinity;
-  for (const { wetted } of links) {
-    const { positions } = wetted.mesh;
-    for (let i = 0; i < positions.length; i += 3) {
-      reach = Math.max(reach, x * positions[i] + y * positions[i + 1] + z * positions[i + 2]);
-    }
-  }
-  return reach;
+  return Math.max(...links.map(({ wetted }) => measureReach(wetted.mesh.positions, direction)[1]));
 }

@@ -10,7 +10,7 @@ import { reachAlong, type ShownBait, shownBait } from '../../src/scene/shown.ts'
 import type { Sheet } from '../../src/view/view.ts';
 import { launch } from '../support/browser.ts';
 import { goodOf } from '../support/change-file.ts';
-import { workedOut } from '../unit/src/scene/worked-out.ts';
+import { outcomesOf } from '../support/worked-bait.ts';
 import { type Picture, readPng } from './read-png.ts';
 
 const BAIT = 'slate-shad-140';
@@ -18,7 +18,7 @@ const FLOATING = 'topwater';
 const file = JSON.parse(
   readFileSync(fileURLToPath(new URL(`../../presets/${BAIT}.json`, import.meta.url)), 'utf8'),
 ) as DesignFile;
-const answers = workedOut(file, FLOATING);
+const answers = outcomesOf(file, { setup: FLOATING });
 
 /** Half of an outline's pixel on either side, and as much for rounding the page's layout to whole pixels. */
 const PIXEL = 1;

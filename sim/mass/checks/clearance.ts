@@ -3,7 +3,7 @@ import { type LinkSpec, slotFloor } from '../../links/cut.ts';
 import { type Box, type Segment, segmentBoxDistance, segmentCylinderDistance } from '../../numerics/distance.ts';
 import { add, scale } from '../../numerics/vec3.ts';
 import type { Mm } from '../../units/brand.ts';
-import type { Hardware } from '../placed.ts';
+import type { FixedHardware } from '../placed.ts';
 import { faceOf } from './slots.ts';
 import { mm } from './wood.ts';
 
@@ -16,7 +16,7 @@ interface Rod {
 }
 
 /** Everything round that takes up wood in one link. */
-function rodsOf(hardware: Hardware, link: number, pathOf: PathOf): readonly Rod[] {
+function rodsOf(hardware: FixedHardware, link: number, pathOf: PathOf): readonly Rod[] {
   const shanks = hardware.eyes.flatMap((eye, i): Rod[] =>
     eye.link !== link || eye.shank === 0
       ? []
@@ -61,7 +61,7 @@ export interface PathOf {
 }
 
 /** Nothing round in a link meets anything else round, nor a slot. Touching counts as meeting. */
-export function clearanceIssues(spec: LinkSpec, hardware: Hardware, pathOf: PathOf): readonly Issue[] {
+export function clearanceIssues(spec: LinkSpec, hardware: FixedHardware, pathOf: PathOf): readonly Issue[] {
   const rods = rodsOf(hardware, spec.index, pathOf);
   const crossing = rods.flatMap((rod, i) =>
     rods.slice(i + 1).flatMap((other): Issue[] => {

@@ -1,24 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import type { Hole } from '../../../sim/design/design.ts';
-import { buildHull } from '../../../sim/hull/hull.ts';
 import { placeHole } from '../../../sim/mass/hole.ts';
+import { plankHull } from '../../support/bodies.ts';
 import { given, expect as wanted } from './case.json';
 
 const { diameter_mm: diameter, depth_mm: depth } = given;
 /** Grams per cubic millimetre. */
 const LEAD = given.lead_g_cm3 / 1000;
-const FULL = { nose: 0.87, tail: 0.87 };
-const SLAB = buildHull({
-  length: 1e7,
-  height: 100,
-  width: 100,
-  back: 50,
-  deepest: [5e6, 5e6],
-  widest: [5e6, 5e6],
-  fullness: { back: FULL, belly: FULL, plan: FULL },
-  tail: { z: 0, depth: 0, width: 0, round: 1 },
-  section: { kind: 'oval', above: 400, below: 400, breadth: 0.5 },
-});
+const SLAB = plankHull(100, 100);
 
 function drilled(point_deg: number, mass?: number, from: Hole['from'] = 'belly') {
   const stock = { name: 'poured lead', kind: 'filled' as const, density: LEAD };

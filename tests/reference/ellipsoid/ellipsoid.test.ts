@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Body, Joint } from '../../../sim/design/design.ts';
+import type { Joint } from '../../../sim/design/design.ts';
 import { buildHull, type Hull } from '../../../sim/hull/hull.ts';
 import { buildUnitRing } from '../../../sim/hull/section.ts';
 import { cutLinks, type LinkSpec } from '../../../sim/links/cut.ts';
@@ -7,25 +7,14 @@ import { loftLink } from '../../../sim/mesh/loft.ts';
 import { measureArea, measureVolume } from '../../../sim/mesh/measure.ts';
 import type { Mesh } from '../../../sim/mesh/mesh.ts';
 import { linkTopology } from '../../../sim/mesh/topology.ts';
+import { ellipsoidBody } from '../../support/bodies.ts';
 import { validateMesh } from '../../support/meshes.ts';
 import { area, cut, order } from './case.json';
 
 const GAP = 1e-3;
 
 function ellipsoid(a: number, b: number, c: number): Hull {
-  const round = { nose: Math.PI / 4, tail: Math.PI / 4 };
-  const body: Body = {
-    length: 2 * a,
-    height: 2 * c,
-    width: 2 * b,
-    back: c,
-    deepest: [a, a],
-    widest: [a, a],
-    fullness: { back: round, belly: round, plan: round },
-    tail: { z: 0, depth: 0, width: 0, round: 1 },
-    section: { kind: 'oval', above: 2, below: 2, breadth: 0.5 },
-  };
-  return buildHull(body);
+  return buildHull(ellipsoidBody(a, b, c));
 }
 
 /** A flat cut whose aft face, or fore face, stands at x. */

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import type { Body } from '../../../../sim/design/design.ts';
 import {
   buildHull,
   type Hull,
@@ -10,31 +9,9 @@ import {
   stationAt,
   stationOf,
 } from '../../../../sim/hull/hull.ts';
+import { ellipsoidBody, SHAD } from '../../../support/bodies.ts';
 
-const ELLIPSES = { nose: Math.PI / 4, tail: Math.PI / 4 };
-const ELLIPSOID: Body = {
-  length: 120,
-  height: 36,
-  width: 20,
-  back: 18,
-  deepest: [60, 60],
-  widest: [60, 60],
-  fullness: { back: ELLIPSES, belly: ELLIPSES, plan: ELLIPSES },
-  tail: { z: 0, depth: 0, width: 0, round: 1 },
-  section: { kind: 'oval', above: 2, below: 2, breadth: 0.5 },
-};
-/** Nothing about it is symmetric but port and starboard. */
-const SHAD: Body = {
-  length: 140,
-  height: 48,
-  width: 20,
-  back: 22,
-  deepest: [50.4, 50.4],
-  widest: [47.6, 47.6],
-  fullness: { back: { nose: 0.79, tail: 0.74 }, belly: { nose: 0.8, tail: 0.6 }, plan: { nose: 0.83, tail: 0.78 } },
-  tail: { z: 2, depth: 10, width: 4, round: 3 },
-  section: { kind: 'oval', above: 2.6, below: 1.7, breadth: 0.6 },
-};
+const ELLIPSOID = ellipsoidBody(60, 10, 18);
 
 /** Share of an ellipse's height at x. */
 function round(x: number): number {

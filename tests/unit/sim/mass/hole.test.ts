@@ -1,43 +1,24 @@
 import { describe, expect, test } from 'vitest';
-import type { Body, Hole, LeadStock } from '../../../../sim/design/design.ts';
+import type { Hole, LeadStock } from '../../../../sim/design/design.ts';
 import { buildHull, type Hull, skinHalfWidth, skinHeight } from '../../../../sim/hull/hull.ts';
 import { DISC, placeHole, pointHeight } from '../../../../sim/mass/hole.ts';
 import type { PlacedHole } from '../../../../sim/mass/placed.ts';
 import type { Vec3 } from '../../../../sim/numerics/vec3.ts';
+import { plankHull, SHAD } from '../../../support/bodies.ts';
 
 const DEGREE = Math.PI / 180;
 const ROD: LeadStock = { name: 'rod', kind: 'slug', diameter: 6, density: 0.0113 };
 const SHOT: LeadStock = { name: 'shot in epoxy', kind: 'filled', density: 0.0073 };
 const EPOXY = 0.00115;
 
-const SHAD: Body = {
-  length: 140,
-  height: 48,
+const HULL = buildHull({
+  ...SHAD,
   width: 22,
-  back: 22,
-  deepest: [50.4, 50.4],
-  widest: [47.6, 47.6],
-  fullness: { back: { nose: 0.79, tail: 0.74 }, belly: { nose: 0.8, tail: 0.74 }, plan: { nose: 0.83, tail: 0.78 } },
-  tail: { z: 2, depth: 10, width: 4, round: 3 },
+  fullness: { ...SHAD.fullness, belly: { nose: 0.8, tail: 0.74 } },
   section: { kind: 'oval', above: 2.6, below: 2.2, breadth: 0.55 },
-};
-const HULL = buildHull(SHAD);
-/** As good as flat: ten kilometres long with square edges; its belly at -50, its flanks at 50. */
-const SLAB = (() => {
-  const full = { nose: 0.87, tail: 0.87 };
-  return buildHull({
-    ...SHAD,
-    length: 1e7,
-    height: 100,
-    width: 100,
-    back: 50,
-    deepest: [5e6, 5e6],
-    widest: [5e6, 5e6],
-    fullness: { back: full, belly: full, plan: full },
-    tail: { z: 0, depth: 0, width: 0, round: 1 },
-    section: { kind: 'oval', above: 400, below: 400, breadth: 0.5 },
-  });
-})();
+});
+/** Its belly at -50, its flanks at 50. */
+const SLAB = plankHull(100, 100);
 
 function hole(changes: Partial<Hole> = {}): Hole {
   return {

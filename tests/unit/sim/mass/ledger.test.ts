@@ -21,7 +21,6 @@ function ledgersOf(changes: Partial<DesignFile> = {}): readonly Ledger[] {
         eyes: hardware.eyes.filter(mine),
         pins: hardware.pins.filter(mine),
         holes: hardware.holes.filter(mine),
-        hung: hardware.hung.filter(mine),
       },
     });
   });

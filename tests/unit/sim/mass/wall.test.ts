@@ -1,22 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Hole } from '../../../../sim/design/design.ts';
-import { buildHull } from '../../../../sim/hull/hull.ts';
 import { placeHole } from '../../../../sim/mass/hole.ts';
 import { thinnestWall } from '../../../../sim/mass/wall.ts';
+import { plankHull } from '../../../support/bodies.ts';
 
-const FULL = { nose: 0.87, tail: 0.87 };
-/** As good as a plank: 40 mm high, 20 mm wide, ten kilometres long. */
-const PLANK = buildHull({
-  length: 1e7,
-  height: 40,
-  width: 20,
-  back: 20,
-  deepest: [5e6, 5e6],
-  widest: [5e6, 5e6],
-  fullness: { back: FULL, belly: FULL, plan: FULL },
-  tail: { z: 0, depth: 0, width: 0, round: 1 },
-  section: { kind: 'oval', above: 400, below: 400, breadth: 0.5 },
-});
+const PLANK = plankHull(20, 40);
 
 function wallOf(changes: Partial<Hole>): number {
   const hole = { name: 'h', from: 'belly', x: 5e6, across: 0, diameter: 8, depth: 12, point: Math.PI } as const;

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import type { Body } from '../../../../sim/design/design.ts';
 import { buildHull, type Hull, sectionArea, skinHeight, stationOf } from '../../../../sim/hull/hull.ts';
 import { buildUnitRing } from '../../../../sim/hull/section.ts';
 import { type Face, faceAt, type LinkSlot, type LinkSpec } from '../../../../sim/links/cut.ts';
@@ -7,19 +6,9 @@ import { type Growth, grownFace, loftLink } from '../../../../sim/mesh/loft.ts';
 import { measureVolume } from '../../../../sim/mesh/measure.ts';
 import type { Mesh } from '../../../../sim/mesh/mesh.ts';
 import { type LinkCounts, layOutVertices, linkTopology } from '../../../../sim/mesh/topology.ts';
+import { SHAD } from '../../../support/bodies.ts';
 import { pointsOf, validateMesh } from '../../../support/meshes.ts';
 
-const SHAD: Body = {
-  length: 140,
-  height: 48,
-  width: 20,
-  back: 22,
-  deepest: [50.4, 50.4],
-  widest: [47.6, 47.6],
-  fullness: { back: { nose: 0.79, tail: 0.74 }, belly: { nose: 0.8, tail: 0.6 }, plan: { nose: 0.83, tail: 0.78 } },
-  tail: { z: 2, depth: 10, width: 4, round: 3 },
-  section: { kind: 'oval', above: 2.6, below: 1.7, breadth: 0.6 },
-};
 const HULL = buildHull(SHAD);
 const BARE: Growth = { skin: 0, face: 0 };
 const COATED: Growth = { skin: 0.35, face: 0.2 };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Body, Coat } from '../../../../sim/design/design.ts';
+import type { Coat } from '../../../../sim/design/design.ts';
 import type { JointEntry } from '../../../../sim/design/file.ts';
 import { SimError } from '../../../../sim/flow/outcome.ts';
 import { buildHull } from '../../../../sim/hull/hull.ts';
@@ -11,6 +11,7 @@ import type { Mesh } from '../../../../sim/mesh/mesh.ts';
 import { linkTopology } from '../../../../sim/mesh/topology.ts';
 import { measureSolid, meshLink, type Wetted, wetLink } from '../../../../sim/mesh/wetted.ts';
 import { scale, type Vec3 } from '../../../../sim/numerics/vec3.ts';
+import { ellipsoidBody } from '../../../support/bodies.ts';
 import { makeDesignFile } from '../../../support/make-design.ts';
 import { validateMesh } from '../../../support/meshes.ts';
 import { partsOf } from '../../../support/worked-bait.ts';
@@ -148,21 +149,7 @@ describe('a coated link', () => {
 });
 
 /** Semi-axes 60, 40 and 20 mm. */
-const ELLIPSOID = (() => {
-  const round = { nose: Math.PI / 4, tail: Math.PI / 4 };
-  const body: Body = {
-    length: 120,
-    height: 40,
-    width: 80,
-    back: 20,
-    deepest: [60, 60],
-    widest: [60, 60],
-    fullness: { back: round, belly: round, plan: round },
-    tail: { z: 0, depth: 0, width: 0, round: 1 },
-    section: { kind: 'oval', above: 2, below: 2, breadth: 0.5 },
-  };
-  return buildHull(body);
-})();
+const ELLIPSOID = buildHull(ellipsoidBody(60, 40, 20));
 
 function grownVolume(thickness: number, fineness: number): number {
   const [spec] = cutLinks(120, [{ name: 'whole', density: null }], []);

@@ -3,14 +3,14 @@ import type { Mesh } from '../../../../sim/index.ts';
 import { fillDrawnMesh, layOut, makeDrawnMesh } from '../../../../src/scene/drawn-mesh.ts';
 import { goodOf } from '../../../support/change-file.ts';
 import { makeDesignFile } from '../../../support/make-design.ts';
-import { workedOut } from './worked-out.ts';
+import { outcomesOf } from '../../../support/worked-bait.ts';
 
 /** Semi-axes of the plain bait of tests/support/make-design.ts, an exact ellipsoid about x = 60. */
 const [A, B, C] = [60, 10, 18];
 const FLAT_FACE_AT = 59;
 
 function meshOf(pieces: 1 | 2, link: number): Mesh {
-  const outcome = workedOut(makeDesignFile({ pieces, coats: [] })).links[link]?.wetted;
+  const outcome = outcomesOf(makeDesignFile({ pieces, coats: [] })).links[link]?.wetted;
   if (!outcome) throw new Error(`the plain bait of ${pieces} has no link ${link}`);
   return goodOf(outcome).mesh;
 }

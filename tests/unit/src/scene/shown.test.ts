@@ -3,12 +3,12 @@ import { roomOf } from '../../../../src/scene/room.ts';
 import { reachAlong, shownBait } from '../../../../src/scene/shown.ts';
 import { goodOf } from '../../../support/change-file.ts';
 import { makeDesignFile } from '../../../support/make-design.ts';
-import { workedOut } from './worked-out.ts';
+import { outcomesOf } from '../../../support/worked-bait.ts';
 
-const PLAIN = workedOut(makeDesignFile());
+const PLAIN = outcomesOf(makeDesignFile());
 const NOTHING = { bait: {}, links: [] };
 /** Of wood denser than water: it goes down whole. */
-const HEAVY = workedOut(makeDesignFile({ wood: { density_g_cm3: 1.2 } }));
+const HEAVY = outcomesOf(makeDesignFile({ wood: { density_g_cm3: 1.2 } }));
 
 function seen(answers: Parameters<typeof shownBait>[0], shown: 'whole' | number) {
   const bait = shownBait(answers, shown);
