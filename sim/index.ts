@@ -20,6 +20,7 @@ export { baitVerdict, linkVerdict } from './out/verdict.ts';
 export { createPipeline } from './pipeline.ts';
 export type { BaitAnswers, LinkAnswers, Step } from './steps.ts';
 export type { WaterAnswer } from './tables/waters.ts';
+export { type Amounts, amountsIn, restated, type UnitSystem } from './units/amounts.ts';
 export type { Mm } from './units/brand.ts';
 export {
   degreeFromRadian,

@@ -1,7 +1,8 @@
 import type { Float } from '../hydro/float.ts';
+import { type Amounts, amountsIn } from '../units/amounts.ts';
 import type { Gram, Mm, Radian } from '../units/brand.ts';
 import { radianFromDegree } from '../units/convert.ts';
-import { formatAngle, formatLength, formatMass } from '../units/format.ts';
+import { formatAngle } from '../units/format.ts';
 
 /** Under this trim the ends of a 100 mm bait are less than 1 mm apart in height: what hand shaping leaves. */
 const LEVEL: Radian = radianFromDegree(0.5);
@@ -16,33 +17,34 @@ const ON_END: Radian = radianFromDegree(80);
 const AWASH: Mm = 0.5;
 /** Grams are given to this; less than half of it is balance. */
 const BALANCE: Gram = 0.005;
+const METRIC = amountsIn('mm-g');
 
 /** How one link rests when it floats alone, hooks hung, as one sentence in the maker's words. */
-export function linkVerdict(name: string, float: Float): string {
-  return verdict(capitalised(name), float);
+export function linkVerdict(name: string, float: Float, amounts: Amounts = METRIC): string {
+  return verdict(capitalised(name), float, amounts);
 }
 
 /** How the whole bait rests, held straight, hooks hung, as one sentence in the maker's words. */
-export function baitVerdict(float: Float): string {
-  return verdict('The bait', float);
+export function baitVerdict(float: Float, amounts: Amounts = METRIC): string {
+  return verdict('The bait', float, amounts);
 }
 
-function verdict(subject: string, float: Float): string {
-  const ride = [riding(float), attitude(float)].join(', ');
-  return `${[`${subject} ${ride}`, ...reservations(float)].join('; ')}.`;
+function verdict(subject: string, float: Float, amounts: Amounts): string {
+  const ride = [riding(float, amounts), attitude(float)].join(', ');
+  return `${[`${subject} ${ride}`, ...reservations(float, amounts)].join('; ')}.`;
 }
 
-function riding(float: Float): string {
-  if (float.state === 'sinks') return `sinks, ${grams(float.netWet)} heavier than its water`;
-  if (float.state === 'hangs') return `hangs, ${balance(float.netWet)}`;
+function riding(float: Float, amounts: Amounts): string {
+  if (float.state === 'sinks') return `sinks, ${weight(float.netWet, amounts)} heavier than its water`;
+  if (float.state === 'hangs') return `hangs, ${balance(float.netWet, amounts)}`;
   if (float.proud === null) return 'floats awash';
-  const height = `${formatLength(float.proud)} proud`;
+  const height = `${amounts.length(float.proud)} proud`;
   return float.proud < AWASH ? `floats awash, ${height}` : `floats ${height}`;
 }
 
-function balance(netWet: Gram): string {
+function balance(netWet: Gram, amounts: Amounts): string {
   if (Math.abs(netWet) < BALANCE) return 'as heavy as its water';
-  return `${grams(netWet)} ${netWet > 0 ? 'heavier' : 'lighter'} than its water`;
+  return `${weight(netWet, amounts)} ${netWet > 0 ? 'heavier' : 'lighter'} than its water`;
 }
 
 /** `level`, or what departs from it: trim first, then heel. */
@@ -71,13 +73,13 @@ function heelWords(float: Float): string | null {
 }
 
 /** What to keep in mind about the attitude, each as a clause. */
-function reservations(float: Float): readonly string[] {
+function reservations(float: Float, amounts: Amounts): readonly string[] {
   const clauses: string[] = [];
   if (float.neutral) clauses.push('no preferred way up');
   else if (float.tender) clauses.push('tender: a breath tips it');
   if (float.mirrored) clauses.push(mirrorWords(float));
   if (float.lyingHooks) clauses.push('a hook lies on it here, so take the angles as rough');
-  if (!float.solver.converged) clauses.push(unsettled(float));
+  if (!float.solver.converged) clauses.push(unsettled(float, amounts));
   return clauses;
 }
 
@@ -88,13 +90,13 @@ function mirrorWords(float: Float): string {
     : 'rests as well the other end down';
 }
 
-function unsettled(float: Float): string {
-  const left = `${grams(float.solver.force)} and ${Math.abs(float.solver.moment).toPrecision(2)} g mm`;
+function unsettled(float: Float, amounts: Amounts): string {
+  const left = `${weight(float.solver.force, amounts)} and ${Math.abs(float.solver.moment).toPrecision(2)} g mm`;
   return `not settled after ${float.solver.steps} steps, the nearest found is ${left} out`;
 }
 
-function grams(mass: Gram): string {
-  return formatMass(Math.abs(mass), 'g', { digits: 2 });
+function weight(mass: Gram, amounts: Amounts): string {
+  return amounts.mass(Math.abs(mass), { digits: 2 });
 }
 
 /** The first letter as a sentence wants it, the rest of the name as the maker wrote it. */

@@ -117,6 +117,6 @@ function wallWarnings({ hull, hardware }: WarnParts): readonly Warning[] {
     .map(({ name, wall }) => ({
       code: 'wall-thin',
       where: name,
-      text: `Hole ${name} leaves ${formatLength(wall)} of wood; ${formatLength(WALL_MM)} is wanted.`,
+      text: `Hole "${name}" leaves ${formatLength(wall)} of wood; ${formatLength(WALL_MM)} is wanted.`,
     }));
 }

@@ -1,5 +1,4 @@
-import { gramFromOunce, inchFromMm, mmFromInch, ounceFromGram } from '../../sim/index.ts';
-import type { UnitSystem } from './view.ts';
+import { gramFromOunce, inchFromMm, mmFromInch, ounceFromGram, type UnitSystem } from '../../sim/index.ts';
 
 /** The kinds of number that a maker types. */
 export type MeasureKind = 'length' | 'mass' | 'density' | 'temperature' | 'salinity';

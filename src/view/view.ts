@@ -1,11 +1,9 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
+import type { UnitSystem } from '../../sim/index.ts';
 
 /** Where the viewer stands. free: wherever the user has turned it to. */
 export type Camera = 'side' | 'top' | 'front' | 'free';
-
-/** The units that the page shows; nothing stored ever changes with them. */
-export type UnitSystem = 'mm-g' | 'in-oz';
 
 /** The sheet's one scale, which the tub and everything under it share. */
 export interface Sheet {

@@ -311,6 +311,9 @@ describe('A number that is changed', () => {
     await page.getByRole('radio', { name: 'in, oz' }).click();
     // 140 mm / 25.4
     expect(await page.getByLabel('Length, in').inputValue()).toBe('5.5118');
+    expect(await headline(page)).toMatch(/sinks, 0\.04\d oz heavier/);
+    const sentences = await page.locator('.verdict, .warnings, .aim, .title-block').allInnerTexts();
+    expect(sentences.join('\n')).not.toMatch(/\d (mm|g)\b(?!\/)/);
     await enter(page, page.getByLabel('Length, in'), '5.625');
     await page.getByRole('radio', { name: 'mm, g' }).click();
     // 5.625 in x 25.4
@@ -330,6 +333,9 @@ describe('A bait that cannot be made', () => {
     expect(said).toContain('20 mm');
     expect(said).toContain('30 mm');
     expect(await textOf(page.getByRole('alert'))).toContain('Length');
+    await page.getByRole('radio', { name: 'in, oz' }).click();
+    expect(await textOf(page.getByRole('alert'))).toMatch(/0\.79 in .* 1\.18 in/);
+    await page.getByRole('radio', { name: 'mm, g' }).click();
     expect(await textOf(column.locator('.verdict'))).toBe(verdict);
     expect(
       await column.locator('.verdict').evaluate((element) => Number(getComputedStyle(element).opacity)),

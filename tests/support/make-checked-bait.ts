@@ -112,7 +112,7 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
       ],
       met: false,
     },
-    warnings: [{ code: 'wall-thin', where: 'head hole', text: 'Hole head hole leaves 2.1 mm of wood.' }],
+    warnings: [{ code: 'wall-thin', where: 'head hole', text: 'Hole "head hole" leaves 2.1 mm of wood.' }],
     ...changes,
   };
 }

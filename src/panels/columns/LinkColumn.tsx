@@ -34,7 +34,7 @@ export function LinkColumn({ spec }: { readonly spec: LinkSpec }) {
         ) : (
           <p className="verdict">
             <StateMark state={float.state} />
-            <span>{linkVerdict(name, float)}</span>
+            <span>{linkVerdict(name, float, amounts)}</span>
           </p>
         )}
       </div>
@@ -47,10 +47,11 @@ export function LinkColumn({ spec }: { readonly spec: LinkSpec }) {
 }
 
 function Reasons({ issues }: { readonly issues: readonly Issue[] }) {
+  const units = useView((view) => view.units);
   return (
     <ul className="complaints">
       {issues.map((issue) => (
-        <li key={`${issue.path} ${issue.message}`}>{issueWords(issue)}</li>
+        <li key={`${issue.path} ${issue.message}`}>{issueWords(issue, units)}</li>
       ))}
     </ul>
   );

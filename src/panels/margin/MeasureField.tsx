@@ -8,10 +8,8 @@ import type { Field } from './fields.ts';
 
 /** One number of the design, in the units shown, with what stands against it. */
 export function MeasureField({ field, issue }: { readonly field: Field; readonly issue: Issue | undefined }) {
-  const measure = measureOf(
-    field.kind,
-    useView((view) => view.units),
-  );
+  const units = useView((view) => view.units);
+  const measure = measureOf(field.kind, units);
   return (
     <QuantityField
       label={field.label}
@@ -20,7 +18,7 @@ export function MeasureField({ field, issue }: { readonly field: Field; readonly
       digits={measure.digits}
       step={measure.step}
       note={field.note}
-      complaint={issue === undefined ? null : issueWords(issue)}
+      complaint={issue === undefined ? null : issueWords(issue, units)}
       onPreview={(shown) => previewEdit(field.edit(measure.stored(shown)))}
       onCommit={(shown) => makeEdit(field.edited, field.edit(measure.stored(shown)))}
       onCancel={cancelPreview}

@@ -1,5 +1,5 @@
+import type { Amounts } from '../../../sim/index.ts';
 import { degreeFromRadian, type Float, formatAngle, formatNumber, formatPercent } from '../../../sim/index.ts';
-import type { Amounts } from '../../view/amounts.ts';
 
 /** A number in plain words. */
 export interface Row {

@@ -1,5 +1,5 @@
-import type { Hardware, Ledger, LinkSpec, PlacedHole } from '../../../sim/index.ts';
-import { type Amounts, useAmounts } from '../../view/amounts.ts';
+import type { Amounts, Hardware, Ledger, LinkSpec, PlacedHole } from '../../../sim/index.ts';
+import { useAmounts } from '../../view/amounts.ts';
 import { pick, useView } from '../../view/view.ts';
 import { counted, placeWords } from '../numbers/float-rows.ts';
 import { carriedBy } from './carried.ts';

@@ -25,7 +25,7 @@ export function TitleBlock() {
   return (
     <section className="title-block" aria-labelledby="bait">
       <h2 id="bait">{file.name}</h2>
-      <p>{assembled === undefined ? '' : baitVerdict(assembled)}</p>
+      <p>{assembled === undefined ? '' : baitVerdict(assembled, amounts)}</p>
       <dl>
         {entries.map(([label, value]) => (
           <div key={label}>

@@ -1,6 +1,7 @@
 import type { Issue } from '../../../sim/index.ts';
 import { useAnswers } from '../../engine/answers.ts';
 import { issuesOf } from '../../engine/issues.ts';
+import { useView } from '../../view/view.ts';
 import { issueWords, pathWords } from './issue-words.ts';
 
 /** More than this at once and none is mended. */
@@ -39,11 +40,12 @@ export function Trouble() {
 }
 
 function IssueList({ issues }: { readonly issues: readonly Issue[] }) {
+  const units = useView((view) => view.units);
   return (
     <ul>
       {issues.map((issue) => (
         <li key={`${issue.path} ${issue.message}`}>
-          <b>{pathWords(issue.path)}</b>: {issueWords(issue)}
+          <b>{pathWords(issue.path)}</b>: {issueWords(issue, units)}
         </li>
       ))}
     </ul>

@@ -1,8 +1,8 @@
-import type { Issue } from '../../../sim/index.ts';
+import { type Issue, restated, type UnitSystem } from '../../../sim/index.ts';
 
-/** What is wrong, and the cure. */
-export function issueWords({ message, hint }: Issue): string {
-  return hint === undefined ? message : `${message}: ${hint}`;
+/** What is wrong, and the cure, in the units that the page shows. */
+export function issueWords({ message, hint }: Issue, units: UnitSystem): string {
+  return restated(hint === undefined ? message : `${message}: ${hint}`, units);
 }
 
 /** The units that the file's keys end in; the number beside the name has its own. */

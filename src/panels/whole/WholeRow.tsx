@@ -1,6 +1,7 @@
-import { type BaitAnswers, baitVerdict } from '../../../sim/index.ts';
+import { type BaitAnswers, baitVerdict, restated } from '../../../sim/index.ts';
 import { useAnswers } from '../../engine/answers.ts';
 import { useAmounts } from '../../view/amounts.ts';
+import { useView } from '../../view/view.ts';
 import { Numbers } from '../numbers/Numbers.tsx';
 import { StateMark } from '../numbers/StateMark.tsx';
 import { aimWords } from './aim.ts';
@@ -8,6 +9,7 @@ import { aimWords } from './aim.ts';
 /** What the whole bait does, held straight by its pins, hooks hung: verdict, numbers, aim and warnings. */
 export function WholeRow() {
   const outcome = useAnswers((answers) => answers.bait.assembled);
+  const amounts = useAmounts();
   const before = useAnswers((answers) => answers.lastGood.bait.assembled);
   const float = outcome?.status === 'ok' ? outcome.value : before;
   return (
@@ -19,7 +21,7 @@ export function WholeRow() {
         <>
           <p className="verdict">
             <StateMark state={float.state} />
-            <span>{baitVerdict(float)}</span>
+            <span>{baitVerdict(float, amounts)}</span>
           </p>
           <Numbers float={float} />
         </>
@@ -70,10 +72,11 @@ function Warnings() {
 }
 
 function WarningList({ warnings }: { readonly warnings: BaitAnswers['warnings'] }) {
+  const units = useView((view) => view.units);
   return (
     <ul>
       {warnings.map(({ code, where, text }) => (
-        <li key={`${code} ${where}`}>{text}</li>
+        <li key={`${code} ${where}`}>{restated(text, units)}</li>
       ))}
     </ul>
   );

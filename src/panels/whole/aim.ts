@@ -1,5 +1,5 @@
+import type { Amounts } from '../../../sim/index.ts';
 import { formatAngle, type TargetCheck } from '../../../sim/index.ts';
-import type { Amounts } from '../../view/amounts.ts';
 
 const WORDS: Readonly<Record<TargetCheck['what'], string>> = {
   proud: 'proud',

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Float } from '../../../../sim/hydro/float.ts';
 import { baitVerdict, linkVerdict } from '../../../../sim/out/verdict.ts';
+import { amountsIn } from '../../../../sim/units/amounts.ts';
 import { radianFromDegree } from '../../../../sim/units/convert.ts';
 import { makeFloat } from '../../../support/make-checked-bait.ts';
 
@@ -88,4 +89,11 @@ test('a link is named as the maker named it, with the capital a sentence wants',
   expect(linkVerdict('éperon II', makeFloat(AFLOAT))).toBe('Éperon II floats 6.2 mm proud, level.');
   expect(linkVerdict('𐐨x', makeFloat(AFLOAT))).toBe('𐐀x floats 6.2 mm proud, level.');
   expect(linkVerdict('3', makeFloat(AFLOAT))).toBe('3 floats 6.2 mm proud, level.');
+});
+
+test('in inches and ounces it says the same', () => {
+  const inches = amountsIn('in-oz');
+  expect(baitVerdict(makeFloat(AFLOAT), inches)).toBe('The bait floats 0.246 in proud, level.');
+  const heavy = makeFloat({ ...DROWNED, state: 'sinks', netWet: 2.834 });
+  expect(linkVerdict('tail', heavy, inches)).toBe('Tail sinks, 0.100 oz heavier than its water, level.');
 });

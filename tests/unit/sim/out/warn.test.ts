@@ -146,7 +146,7 @@ describe('walls', () => {
       'wall-thin: head hole',
       'wall-thin: middle hole',
     ]);
-    expect(said[0].text).toMatch(/^Hole head hole leaves [12]\.\d mm of wood; 3\.0 mm is wanted\.$/);
+    expect(said[0].text).toMatch(/^Hole "head hole" leaves [12]\.\d mm of wood; 3\.0 mm is wanted\.$/);
   });
 
   test('of holes that leave enough are not mentioned', () => {

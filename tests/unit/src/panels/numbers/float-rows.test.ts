@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { createPipeline, type DesignFile, type Float } from '../../../../../sim/index.ts';
+import { amountsIn } from '../../../../../sim/units/amounts.ts';
 import { floatRows } from '../../../../../src/panels/numbers/float-rows.ts';
-import { amountsIn } from '../../../../../src/view/amounts.ts';
 import { makeDesignFile } from '../../../../support/make-design.ts';
 
 function floatOf(file: DesignFile): Float {

@@ -16,8 +16,9 @@ test.each([
 
 test('A cure follows what is wrong', () => {
   const wrong = { code: 'x/y', path: '', message: 'the pin is 3 mm, the bore 2.5 mm' };
-  expect(issueWords(wrong)).toBe('the pin is 3 mm, the bore 2.5 mm');
-  expect(issueWords({ ...wrong, hint: 'choose a thinner pin' })).toBe(
+  expect(issueWords(wrong, 'mm-g')).toBe('the pin is 3 mm, the bore 2.5 mm');
+  expect(issueWords({ ...wrong, hint: 'choose a thinner pin' }, 'mm-g')).toBe(
     'the pin is 3 mm, the bore 2.5 mm: choose a thinner pin',
   );
+  expect(issueWords(wrong, 'in-oz')).toBe('the pin is 0.12 in, the bore 0.10 in');
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { amountsIn } from '../../../../../sim/units/amounts.ts';
 import { aimWords } from '../../../../../src/panels/whole/aim.ts';
-import { amountsIn } from '../../../../../src/view/amounts.ts';
 
 const AMOUNTS = amountsIn('mm-g');
 const DEGREE = Math.PI / 180;
