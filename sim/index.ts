@@ -2,6 +2,7 @@
 export type { TargetCheck } from './ballast/target.ts';
 export type { Design } from './design/design.ts';
 export type { DesignFile } from './design/file.ts';
+export { valueAt, withValueAt } from './design/place.ts';
 export { readDesignText } from './design/read.ts';
 export { type Issue, issueLine, type Outcome } from './flow/outcome.ts';
 export type { Float } from './hydro/float.ts';

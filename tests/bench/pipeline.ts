@@ -1,5 +1,5 @@
-import { type FieldPath, setValue } from '../../sim/design/edit.ts';
 import type { DesignFile } from '../../sim/design/file.ts';
+import { withValueAt } from '../../sim/design/place.ts';
 import { evaluateDesign } from '../../sim/design/validate.ts';
 import type { Detail } from '../../sim/mesh/wetted.ts';
 import { createPipeline, type Pipeline } from '../../sim/pipeline.ts';
@@ -11,15 +11,15 @@ import { timeInTurn, timeOf } from './timing.ts';
 interface Edit {
   readonly name: string;
   readonly target_ms: number;
-  readonly path: FieldPath;
+  readonly path: string;
   readonly from: number;
 }
 
 /** Each goes up by a hundredth at a time, as a value that is dragged does. */
 const EDITS: readonly Edit[] = [
-  { name: 'hook mass', target_ms: 5, path: ['setups', 1, 'hung', 0, 'mass_g'], from: 2.1 },
-  { name: 'joint moved', target_ms: 25, path: ['dimensions', 'tail_mm'], from: 98 },
-  { name: 'length', target_ms: 60, path: ['body', 'length_mm'], from: 140 },
+  { name: 'hook mass', target_ms: 5, path: 'setups.1.hung.0.mass_g', from: 2.1 },
+  { name: 'joint moved', target_ms: 25, path: 'dimensions.tail_mm', from: 98 },
+  { name: 'length', target_ms: 60, path: 'body.length_mm', from: 140 },
 ];
 const VALUES = 30;
 /** The whole recipe is much code: it takes this many runs until all of it is compiled for speed. */
@@ -38,7 +38,7 @@ export function pipelineRows(file: DesignFile): readonly Row[] {
 }
 
 function editRows(file: DesignFile, edit: Edit, detail: Detail): readonly Row[] {
-  const designs = Array.from({ length: VALUES }, (_, i) => setValue(file, edit.path, edit.from + (i + 1) / 100));
+  const designs = Array.from({ length: VALUES }, (_, i) => withValueAt(file, edit.path, edit.from + (i + 1) / 100));
   const pipeline = createPipeline();
   const [kept, plain] = timeInTurn([
     (i) => drain(pipeline, designs[i % VALUES], detail),

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { setValue, valueAt } from '../../sim/design/edit.ts';
 import { evaluateExpression, parseExpression } from '../../sim/design/expression.ts';
 import { jsonFault } from '../../sim/design/json-fault.ts';
+import { valueAt, withValueAt } from '../../sim/design/place.ts';
 import { checkDesignFile, readDesignText } from '../../sim/design/read.ts';
 import { evaluateDesign } from '../../sim/design/validate.ts';
 import { writeDesignText } from '../../sim/design/write.ts';
@@ -82,12 +82,12 @@ describe('any random design', () => {
   test('is the same after an edit and its undoing', () => {
     fc.assert(
       fc.property(arbitraryDesignFile(), fc.double({ noNaN: true, noDefaultInfinity: true }), (file, value) => {
-        const path = ['setups', 0, 'water', 'temperature_c'];
+        const path = 'setups.0.water.temperature_c';
         const before = valueAt(file, path);
         fc.pre(before !== undefined);
-        const edited = setValue(file, path, value);
+        const edited = withValueAt(file, path, value);
         expect(valueAt(edited, path)).toBe(value);
-        expect(setValue(edited, path, before)).toEqual(file);
+        expect(withValueAt(edited, path, before)).toEqual(file);
       }),
       RUNS,
     );

@@ -1,8 +1,8 @@
 import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { setValue } from '../../sim/design/edit.ts';
 import type { DesignFile, Num } from '../../sim/design/file.ts';
+import { withValueAt } from '../../sim/design/place.ts';
 import { createPipeline, type Request } from '../../sim/pipeline.ts';
 import type { Step } from '../../sim/steps.ts';
 import { makeDesignFile } from '../support/make-design.ts';
@@ -17,7 +17,7 @@ const BASES: readonly DesignFile[] = [SOUND_DESIGN, makeDesignFile({ pieces: 3 }
 
 /** One thing that happens to a design in the app; the last one is a mistake that must be found and forgotten. */
 type Event =
-  | { readonly kind: 'edit'; readonly path: readonly (string | number)[]; readonly value: Num }
+  | { readonly kind: 'edit'; readonly path: string; readonly value: Num }
   | { readonly kind: 'open'; readonly base: number }
   | { readonly kind: 'rename'; readonly name: string };
 
@@ -28,7 +28,7 @@ interface Turn {
   readonly leftAfter: number | null;
 }
 
-function edit(low: number, high: number, ...path: readonly (string | number)[]): fc.Arbitrary<Event> {
+function edit(low: number, high: number, path: string): fc.Arbitrary<Event> {
   return fc.integer({ min: Math.round(low * 100), max: Math.round(high * 100) }).map((count) => ({
     kind: 'edit',
     path,
@@ -37,28 +37,28 @@ function edit(low: number, high: number, ...path: readonly (string | number)[]):
 }
 
 const EVENTS: readonly fc.Arbitrary<Event>[] = [
-  edit(19, 22, 'body', 'width_mm'),
-  edit(34, 38, 'body', 'height_mm'),
+  edit(19, 22, 'body.width_mm'),
+  edit(34, 38, 'body.height_mm'),
   // sawn out of the wood, or past another joint, now and then
-  edit(55, 64, 'joints', 0, 'x_mm'),
-  edit(45, 140, 'joints', 1, 'x_mm'),
-  edit(0, 30, 'joints', 0, 'faces', 'fore_deg'),
-  edit(0.5, 3, 'joints', 0, 'gap_mm'),
-  edit(7, 9, 'joints', 0, 'slots', 1, 'depth_mm'),
-  edit(0.3, 0.9, 'wood', 'density_g_cm3'),
-  edit(0.3, 0.9, 'links', 0, 'density_g_cm3'),
-  edit(0, 0.4, 'coats', 1, 'thickness_mm'),
-  edit(0, 9, 'coats', 0, 'soak_percent'),
-  edit(90, 100, 'hangers', 2, 'x_mm'),
-  edit(1, 8, 'setups', 0, 'hung', 1, 'mass_g'),
-  edit(20, 27, 'setups', 0, 'holes', 0, 'x_mm'),
+  edit(55, 64, 'joints.0.x_mm'),
+  edit(45, 140, 'joints.1.x_mm'),
+  edit(0, 30, 'joints.0.faces.fore_deg'),
+  edit(0.5, 3, 'joints.0.gap_mm'),
+  edit(7, 9, 'joints.0.slots.1.depth_mm'),
+  edit(0.3, 0.9, 'wood.density_g_cm3'),
+  edit(0.3, 0.9, 'links.0.density_g_cm3'),
+  edit(0, 0.4, 'coats.1.thickness_mm'),
+  edit(0, 9, 'coats.0.soak_percent'),
+  edit(90, 100, 'hangers.2.x_mm'),
+  edit(1, 8, 'setups.0.hung.1.mass_g'),
+  edit(20, 27, 'setups.0.holes.0.x_mm'),
   // more than the hole takes, now and then
-  edit(1, 5, 'setups', 0, 'holes', 0, 'lead', 'mass_g'),
-  edit(0, 30, 'setups', 0, 'water', 'temperature_c'),
-  edit(1, 9, 'setups', 0, 'target', 'proud_mm'),
+  edit(1, 5, 'setups.0.holes.0.lead.mass_g'),
+  edit(0, 30, 'setups.0.water.temperature_c'),
+  edit(1, 9, 'setups.0.target.proud_mm'),
   // out of range more often than not
-  edit(100, 900, 'body', 'length_mm'),
-  fc.constant<Event>({ kind: 'edit', path: ['wood', 'density_g_cm3'], value: 'unknown_mm * 2' }),
+  edit(100, 900, 'body.length_mm'),
+  fc.constant<Event>({ kind: 'edit', path: 'wood.density_g_cm3', value: 'unknown_mm * 2' }),
   fc.nat({ max: BASES.length - 1 }).map((base): Event => ({ kind: 'open', base })),
   fc.constantFrom('Boathouse Plain', 'Boathouse Other').map((name): Event => ({ kind: 'rename', name })),
 ];
@@ -78,11 +78,11 @@ function turn(): fc.Arbitrary<Turn> {
 function after(file: DesignFile, event: Event): DesignFile {
   if (event.kind === 'open') return BASES[event.base];
   if (event.kind === 'rename') return { ...file, name: event.name };
-  const [list, index] = event.path;
+  const [list, index] = event.path.split('.');
   const missing = (list === 'joints' || list === 'links') && Number(index) >= file[list].length;
   const flat = event.path.includes('faces');
   if (missing) return file;
-  if (!flat) return setValue(file, event.path, event.value);
+  if (!flat) return withValueAt(file, event.path, event.value);
   const faces = { kind: 'bevel', fore_deg: event.value, aft_deg: 10 } as const;
   return { ...file, joints: file.joints.map((joint) => ({ ...joint, faces })) };
 }

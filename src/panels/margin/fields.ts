@@ -1,6 +1,5 @@
-import type { Design, DesignFile } from '../../../sim/index.ts';
+import { type Design, type DesignFile, valueAt, withValueAt } from '../../../sim/index.ts';
 import type { Edit } from '../../document/commands.ts';
-import { valueAt, withValueAt } from '../../document/place.ts';
 import type { MeasureKind } from '../../view/measures.ts';
 
 /** One number of the design as the margin shows it. Values are in the file's units: mm, g, g/cm³, °C, g/kg. */

@@ -1,6 +1,5 @@
-import type { DesignFile } from '../../../sim/index.ts';
+import { type DesignFile, withValueAt } from '../../../sim/index.ts';
 import type { Edit } from '../../document/commands.ts';
-import { withValueAt } from '../../document/place.ts';
 
 export type WaterChoice = 'fresh' | 'sea' | 'measured';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { setValue } from '../../../sim/design/edit.ts';
 import type { DesignFile } from '../../../sim/design/file.ts';
 import { deepFreeze } from '../../../sim/design/freeze.ts';
+import { withValueAt } from '../../../sim/design/place.ts';
 import { createPipeline } from '../../../sim/pipeline.ts';
 import type { Step } from '../../../sim/steps.ts';
 import { makeDesignFile } from '../../support/make-design.ts';
@@ -25,8 +25,8 @@ function freshAfter(file: DesignFile, edit: (file: DesignFile) => DesignFile): r
   return after.filter((step) => before.get(nameOf(step)) !== step.outcome).map(nameOf);
 }
 
-function set(...path: readonly (string | number)[]) {
-  return (value: number) => (file: DesignFile) => setValue(file, path, value);
+function set(path: string) {
+  return (value: number) => (file: DesignFile) => withValueAt(file, path, value);
 }
 
 describe('the recipe', () => {
@@ -135,7 +135,7 @@ describe('setups', () => {
 
 describe('a design that cannot be', () => {
   test('by its numbers blocks everything after it, and says so once', () => {
-    const steps = [...createPipeline().steps(set('body', 'width_mm')(900)(SOUND_DESIGN), FIRST)];
+    const steps = [...createPipeline().steps(set('body.width_mm')(900)(SOUND_DESIGN), FIRST)];
     expect(steps.map(nameOf)).toEqual([
       'design',
       'setup',
@@ -159,7 +159,7 @@ describe('a design that cannot be', () => {
   });
 
   test('by its geometry still shows its hull, links and hardware, but meshes and floats nothing', () => {
-    const { bait, links } = outcomesOf(set('joints', 1, 'x_mm')(30)(THREE), { detail: 'drag' });
+    const { bait, links } = outcomesOf(set('joints.1.x_mm')(30)(THREE), { detail: 'drag' });
     expect(bait.sound).toMatchObject({ status: 'failed', issues: [{ code: 'links/joints-crossing' }, {}] });
     expect([bait.hull, bait.links, bait.hardware].map(({ status }) => status)).toEqual(['ok', 'ok', 'ok']);
     for (const link of links) {
@@ -170,7 +170,7 @@ describe('a design that cannot be', () => {
   });
 
   test('never comes out as an empty list or a zero', () => {
-    for (const file of [set('body', 'width_mm')(900)(THREE), set('joints', 1, 'x_mm')(30)(THREE)]) {
+    for (const file of [set('body.width_mm')(900)(THREE), set('joints.1.x_mm')(30)(THREE)]) {
       for (const { outcome } of createPipeline().steps(file, FIRST)) {
         if (outcome.status === 'failed') expect(outcome.issues.length).toBeGreaterThan(0);
         if (outcome.status === 'blocked') expect(outcome.by.length).toBeGreaterThan(0);
@@ -182,7 +182,7 @@ describe('a design that cannot be', () => {
   test('is forgotten once it is put right: the answers are those of a fresh pipeline', () => {
     const pipeline = createPipeline();
     answersOf(THREE, { pipeline, detail: 'drag' });
-    for (const wrong of [set('body', 'width_mm')(900)(THREE), set('joints', 1, 'x_mm')(30)(THREE)]) {
+    for (const wrong of [set('body.width_mm')(900)(THREE), set('joints.1.x_mm')(30)(THREE)]) {
       expect(outcomesOf(wrong, { pipeline, detail: 'drag' })).toEqual(outcomesOf(wrong, { detail: 'drag' }));
       expect(outcomesOf(THREE, { pipeline, detail: 'drag' })).toEqual(outcomesOf(THREE, { detail: 'drag' }));
     }
@@ -205,43 +205,42 @@ describe('an edit gives anew', () => {
   });
 
   test('hook, float and whole, where a hook is heavier: no mesh, no ledger', () => {
-    const heavier = set('setups', 0, 'hung', 1, 'mass_g')(2.5);
+    const heavier = set('setups.0.hung.1.mass_g')(2.5);
     expect(freshAfter(THREE, heavier)).toEqual(['design', 'setup', 'hardware', '2/float', ...LATE]);
   });
 
   test('ledgers and floats of all links, where the wood is another', () => {
-    const wood = freshAfter(THREE, set('wood', 'density_g_cm3')(0.5));
+    const wood = freshAfter(THREE, set('wood.density_g_cm3')(0.5));
     expect(wood).toEqual(['design', ...linkFrom('ledger', 0, 1, 2), ...LATE]);
   });
 
   test('ledger and float of one link, where that piece was weighed apart', () => {
-    const middle = freshAfter(THREE, set('links', 1, 'density_g_cm3')(0.5));
+    const middle = freshAfter(THREE, set('links.1.density_g_cm3')(0.5));
     expect(middle).toEqual(['design', ...linkFrom('ledger', 1), ...LATE]);
   });
 
   test('floats, where the water is another', () => {
-    const salt = freshAfter(THREE, set('setups', 0, 'water', 'salinity_g_kg')(35));
+    const salt = freshAfter(THREE, set('setups.0.water.salinity_g_kg')(35));
     expect(salt).toEqual(['design', 'setup', 'water', '0/float', '1/float', '2/float', ...LATE]);
   });
 
   test('the target and what is said of it, where more is wanted', () => {
-    const target = freshAfter(THREE, set('setups', 0, 'target', 'proud_mm')(9));
+    const target = freshAfter(THREE, set('setups.0.target.proud_mm')(9));
     expect(target).toEqual(['design', 'setup', 'target', 'warnings']);
   });
 
   test('one ledger and float, where a hole of that link holds more lead', () => {
-    const lead = freshAfter(THREE, set('setups', 0, 'holes', 0, 'lead', 'mass_g')(4.1));
+    const lead = freshAfter(THREE, set('setups.0.holes.0.lead.mass_g')(4.1));
     expect(lead).toEqual(['design', 'setup', 'hardware', ...linkFrom('ledger', 0), ...LATE]);
   });
 
   test('the two links at the last joint, where that is moved: the first link stays as it was', () => {
-    const moved = (file: DesignFile) =>
-      set('joints', 1, 'hinge', 'pin', 'x_mm')(80.5)(set('joints', 1, 'x_mm')(84.5)(file));
+    const moved = (file: DesignFile) => set('joints.1.hinge.pin.x_mm')(80.5)(set('joints.1.x_mm')(84.5)(file));
     expect(freshAfter(THREE, moved)).toEqual(['design', 'links', 'hardware', ...linkFrom('mesh', 1, 2), ...LATE]);
   });
 
   test('everything but setup, water and soundness, where the body is wider', () => {
-    expect(freshAfter(THREE, set('body', 'width_mm')(21))).toEqual([
+    expect(freshAfter(THREE, set('body.width_mm')(21))).toEqual([
       ...['design', 'hull', 'hardware'],
       ...linkFrom('mesh', 0, 1, 2),
       ...LATE,
@@ -249,7 +248,7 @@ describe('an edit gives anew', () => {
   });
 
   test('what coats touch, where one is thicker: the bare wood stays', () => {
-    const coat = freshAfter(THREE, set('coats', 1, 'thickness_mm')(0.25));
+    const coat = freshAfter(THREE, set('coats.1.thickness_mm')(0.25));
     const link = (i: number) => ['wetted', 'ledger', 'float'].map((name) => `${i}/${name}`);
     expect(coat).toEqual(['design', 'setup', ...link(0), ...link(1), ...link(2), ...LATE]);
   });
@@ -258,7 +257,7 @@ describe('an edit gives anew', () => {
 describe('meshes', () => {
   test('keep the very same index array while only dimensions change', () => {
     const pipeline = createPipeline();
-    const [before, after] = [THREE, set('body', 'width_mm')(22)(THREE)].map((file) =>
+    const [before, after] = [THREE, set('body.width_mm')(22)(THREE)].map((file) =>
       answersOf(file, { pipeline, detail: 'drag' }).links.map(({ mesh }) => mesh),
     );
     after.forEach((mesh, i) => {
@@ -286,7 +285,7 @@ describe('meshes', () => {
 });
 
 test('a run that is left half way spoils nothing, wherever it is left', () => {
-  const edited = set('setups', 0, 'holes', 0, 'lead', 'mass_g')(3.5)(set('joints', 1, 'x_mm')(84.3)(THREE));
+  const edited = set('setups.0.holes.0.lead.mass_g')(3.5)(set('joints.1.x_mm')(84.3)(THREE));
   const wanted = outcomesOf(THREE, { detail: 'drag' });
   const count = [...createPipeline().steps(THREE, FIRST)].length;
   for (let left = 0; left <= count; left++) {

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, test } from 'vitest';
+import { withValueAt } from '../../../../sim/design/place.ts';
 import {
   cancelPreview,
   chooseSetup,
@@ -8,7 +9,6 @@ import {
   redo,
   undo,
 } from '../../../../src/document/commands.ts';
-import { withValueAt } from '../../../../src/document/place.ts';
 import { documentStore } from '../../../../src/document/store.ts';
 import { makeDesignFile } from '../../../support/make-design.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { valueAt } from '../../../../../sim/design/place.ts';
 import { createPipeline, type Design, type DesignFile, issueLine } from '../../../../../sim/index.ts';
-import { valueAt } from '../../../../../src/document/place.ts';
 import {
   bodyFields,
   type Field,

@@ -1,4 +1,4 @@
-import type { DesignFile } from '../../sim/index.ts';
+import type { DesignFile } from './file.ts';
 
 /** A value of the design file as it lies in JSON. */
 type Json = string | number | boolean | null | undefined | readonly Json[] | { readonly [key: string]: Json };
@@ -16,7 +16,10 @@ export function valueAt(file: DesignFile, path: string): unknown {
   return value;
 }
 
-/** The file with another value at a place; everything beside the way to it stays the same object. */
+/**
+ * The file with another value at a place; everything beside the way to it stays the same object. A field that was left
+ * out is put in, lists do not grow. What may stand where is for the reading of the file to say.
+ */
 export function withValueAt(file: DesignFile, path: string, value: unknown): DesignFile {
   return placed(file as unknown as Json, path.split('.'), value as Json) as unknown as DesignFile;
 }

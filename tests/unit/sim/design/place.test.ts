@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { valueAt, withValueAt } from '../../../../src/document/place.ts';
+import { valueAt, withValueAt } from '../../../../sim/design/place.ts';
 import { makeDesignFile } from '../../../support/make-design.ts';
 
 const FILE = Object.freeze(makeDesignFile({ body: { widest_x_mm: [50, 70] } }));
@@ -31,6 +31,17 @@ test('Another value at a place changes the way to it and nothing beside it', () 
 test('One end of a straight run changes without the other, and stays a list', () => {
   const edited = withValueAt(FILE, 'body.widest_x_mm.0', 45);
   expect(edited.body.widest_x_mm).toEqual([45, 70]);
+});
+
+test('A list does not grow', () => {
+  const edited = withValueAt(FILE, 'joints.7.gap_mm', 3);
+  expect(edited).toEqual(FILE);
+});
+
+test('A name of the language becomes a field like any other, for the reading of the file to refuse', () => {
+  const edited = withValueAt(FILE, '__proto__.length_mm', 1);
+  expect(Object.hasOwn(edited, '__proto__')).toBe(true);
+  expect(({} as Record<string, unknown>).length_mm).toBeUndefined();
 });
 
 test('A field that was left out is put in', () => {
