@@ -5,12 +5,12 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { changed } from '../support/change-file.ts';
+import { PLAIN_DESIGN } from '../support/make-design.ts';
 import { passingFolder } from '../support/passing-folder.ts';
-import { SOUND_DESIGN } from '../support/sound-design.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const command = join(root, 'dist/cli/floatwright.js');
-const PLAIN = SOUND_DESIGN;
+const PLAIN = PLAIN_DESIGN;
 const TEXT = JSON.stringify(PLAIN);
 
 beforeAll(() => {

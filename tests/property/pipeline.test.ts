@@ -5,13 +5,12 @@ import type { DesignFile, Num } from '../../sim/design/file.ts';
 import { withValueAt } from '../../sim/design/place.ts';
 import { createPipeline, type Request } from '../../sim/pipeline.ts';
 import type { Step } from '../../sim/steps.ts';
-import { makeDesignFile } from '../support/make-design.ts';
-import { SOUND_DESIGN } from '../support/sound-design.ts';
+import { makeDesignFile, PLAIN_DESIGN } from '../support/make-design.ts';
 
 const RUNS = { numRuns: Number(process.env.FLOATWRIGHT_RUNS ?? 150) };
 
-const [POND] = SOUND_DESIGN.setups;
-const BASES: readonly DesignFile[] = [SOUND_DESIGN, makeDesignFile({ pieces: 3 }), makeDesignFile({ pieces: 1 })].map(
+const [POND] = PLAIN_DESIGN.setups;
+const BASES: readonly DesignFile[] = [PLAIN_DESIGN, makeDesignFile({ pieces: 3 }), makeDesignFile({ pieces: 1 })].map(
   (file) => ({ ...file, setups: [...file.setups, { ...POND, name: 'at sea', holes: [], target: { net_wet_g: 1 } }] }),
 );
 

@@ -69,7 +69,8 @@ export function makeDesignFile({ pieces = 2, body = {}, ...changes }: DesignChan
           {
             name: 'middle hole',
             from: 'belly',
-            x_mm: 72,
+            // between the shanks of the first hinge and the belly eye, or the slots of the second
+            x_mm: pieces === 2 ? 80 : 72,
             diameter_mm: 6,
             depth_mm: 6,
             lead: { of: 'shot in epoxy', mass_g: 1 },
@@ -80,6 +81,9 @@ export function makeDesignFile({ pieces = 2, body = {}, ...changes }: DesignChan
     ...changes,
   };
 }
+
+/** The plain bait of two links. */
+export const PLAIN_DESIGN = makeDesignFile();
 
 function linkNames(pieces: 1 | 2 | 3): readonly string[] {
   return pieces === 3 ? PIECES : pieces === 2 ? ['head', 'tail'] : ['whole'];

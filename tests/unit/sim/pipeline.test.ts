@@ -4,9 +4,8 @@ import { deepFreeze } from '../../../sim/design/freeze.ts';
 import { withValueAt } from '../../../sim/design/place.ts';
 import { createPipeline } from '../../../sim/pipeline.ts';
 import type { Step } from '../../../sim/steps.ts';
-import { makeDesignFile } from '../../support/make-design.ts';
+import { makeDesignFile, PLAIN_DESIGN } from '../../support/make-design.ts';
 import { validateMesh } from '../../support/meshes.ts';
-import { SOUND_DESIGN } from '../../support/sound-design.ts';
 import { answersOf, outcomesOf } from '../../support/worked-bait.ts';
 
 const FIRST = { setup: null, detail: 'drag' } as const;
@@ -31,7 +30,7 @@ function set(path: string) {
 
 describe('the recipe', () => {
   test('gives its answers in one order: what meshes need, then link by link, then the whole', () => {
-    const steps = [...createPipeline().steps(SOUND_DESIGN, FIRST)].map(nameOf);
+    const steps = [...createPipeline().steps(PLAIN_DESIGN, FIRST)].map(nameOf);
     const link = (i: number) => ['mesh', 'solid', 'wetted', 'ledger', 'float'].map((name) => `${i}/${name}`);
     expect(steps).toEqual([
       ...['design', 'setup', 'water', 'hull', 'links', 'hardware', 'sound'],
@@ -67,10 +66,10 @@ describe('the recipe', () => {
   });
 
   test('is the same for a file that may not be written to', () => {
-    const frozen = deepFreeze(structuredClone(SOUND_DESIGN));
+    const frozen = deepFreeze(structuredClone(PLAIN_DESIGN));
     const pipeline = createPipeline();
-    expect(outcomesOf(frozen, { pipeline, detail: 'drag' })).toEqual(outcomesOf(SOUND_DESIGN, { detail: 'drag' }));
-    expect(frozen).toEqual(SOUND_DESIGN);
+    expect(outcomesOf(frozen, { pipeline, detail: 'drag' })).toEqual(outcomesOf(PLAIN_DESIGN, { detail: 'drag' }));
+    expect(frozen).toEqual(PLAIN_DESIGN);
   });
 
   test('gives plain data: every answer is the same after being posted', () => {
@@ -82,7 +81,7 @@ describe('the recipe', () => {
 
   test('at full detail and at dragging detail agrees to what a quarter of the triangles can tell', () => {
     const [full, drag] = (['full', 'drag'] as const).map(
-      (detail) => answersOf(SOUND_DESIGN, { detail }).bait.assembled,
+      (detail) => answersOf(PLAIN_DESIGN, { detail }).bait.assembled,
     );
     expect(Math.abs((full.draft ?? Number.NaN) - (drag.draft ?? Number.NaN))).toBeLessThan(0.05);
     expect(Math.abs(full.trim - drag.trim)).toBeLessThan(0.002);
@@ -91,9 +90,9 @@ describe('the recipe', () => {
 });
 
 describe('setups', () => {
-  const [pond] = SOUND_DESIGN.setups;
+  const [pond] = PLAIN_DESIGN.setups;
   const sea = { ...pond, name: 'at sea', water: { temperature_c: 10, salinity_g_kg: 35 }, holes: [] };
-  const both = { ...SOUND_DESIGN, setups: [pond, sea] };
+  const both = { ...PLAIN_DESIGN, setups: [pond, sea] };
 
   test('the first one is taken unless another is named', () => {
     expect(answersOf(both, { detail: 'drag' }).bait.setup.name).toBe('still pond');
@@ -135,7 +134,7 @@ describe('setups', () => {
 
 describe('a design that cannot be', () => {
   test('by its numbers blocks everything after it, and says so once', () => {
-    const steps = [...createPipeline().steps(set('body.width_mm')(900)(SOUND_DESIGN), FIRST)];
+    const steps = [...createPipeline().steps(set('body.width_mm')(900)(PLAIN_DESIGN), FIRST)];
     expect(steps.map(nameOf)).toEqual([
       'design',
       'setup',
@@ -278,7 +277,7 @@ describe('meshes', () => {
 
   test('of a joint that is taken out and put back are those of a fresh pipeline', () => {
     const pipeline = createPipeline();
-    for (const file of [THREE, SOUND_DESIGN, makeDesignFile({ pieces: 1 }), THREE]) {
+    for (const file of [THREE, PLAIN_DESIGN, makeDesignFile({ pieces: 1 }), THREE]) {
       expect(outcomesOf(file, { pipeline, detail: 'drag' })).toEqual(outcomesOf(file, { detail: 'drag' }));
     }
   });

@@ -7,7 +7,7 @@ import type { Wetted } from '../../../../sim/mesh/wetted.ts';
 import type { Vec3 } from '../../../../sim/numerics/vec3.ts';
 import { boxMesh } from '../../../support/box-mesh.ts';
 import { makeFloat } from '../../../support/make-checked-bait.ts';
-import { SOUND_DESIGN } from '../../../support/sound-design.ts';
+import { PLAIN_DESIGN } from '../../../support/make-design.ts';
 import { answersOf } from '../../../support/worked-bait.ts';
 
 const DEGREE = Math.PI / 180;
@@ -131,8 +131,8 @@ describe('a link with a target of its own', () => {
     const linkTargets: TargetParts['linkTargets'] = { tail: { kind: 'reserve-share', share: 0.1, ...level } };
     expect(checkTarget(parts(whole, { linkTargets })).links[1].netWet).toBeCloseTo(-0.7, 12);
     // the tail of the plain bait carries a hook of 2 g
-    const [setup] = SOUND_DESIGN.setups;
-    const file = { ...SOUND_DESIGN, setups: [{ ...setup, link_targets: { tail: { reserve_percent: 10 } } }] };
+    const [setup] = PLAIN_DESIGN.setups;
+    const file = { ...PLAIN_DESIGN, setups: [{ ...setup, link_targets: { tail: { reserve_percent: 10 } } }] };
     const { bait, links } = answersOf(file, { detail: 'drag' });
     expect(bait.target.links[1].netWet).toBeCloseTo(-0.1 * links[1].float.mass, 12);
     expect(links[1].float.mass).toBeCloseTo(links[1].ledger.mass + 2, 9);

@@ -2,12 +2,12 @@ import { describe, expect, test } from 'vitest';
 import type { CoatEntry, DesignFile } from '../../../../sim/design/file.ts';
 import { type Ledger, type LedgerKind, type LedgerLine, writeLedger } from '../../../../sim/mass/ledger.ts';
 import { measureSolid, meshLink, wetLink } from '../../../../sim/mesh/wetted.ts';
-import { SOUND_DESIGN } from '../../../support/sound-design.ts';
+import { PLAIN_DESIGN } from '../../../support/make-design.ts';
 import { answersOf, partsOf } from '../../../support/worked-bait.ts';
 
 /** Ledgers of the plain bait, some fields of its file changed. */
 function ledgersOf(changes: Partial<DesignFile> = {}): readonly Ledger[] {
-  const { design, setup, hull, links, hardware } = partsOf({ ...SOUND_DESIGN, ...changes });
+  const { design, setup, hull, links, hardware } = partsOf({ ...PLAIN_DESIGN, ...changes });
   return links.map((spec, index) => {
     const mine = (item: { readonly link: number }) => item.link === index;
     const mesh = meshLink(hull, spec, 'drag');
@@ -72,7 +72,7 @@ describe('a ledger', () => {
   });
 
   test('holds nothing that hangs: a hook ten times as heavy changes no ledger', () => {
-    const [setup] = SOUND_DESIGN.setups;
+    const [setup] = PLAIN_DESIGN.setups;
     const hung = setup.hung.map((hook) => ({ ...hook, mass_g: 20 }));
     expect(ledgersOf({ setups: [{ ...setup, hung }] })).toEqual([head, tail]);
     expect(ledgersOf({ setups: [{ ...setup, hung: [] }] })).toEqual([head, tail]);
@@ -85,7 +85,7 @@ describe('a ledger', () => {
 });
 
 describe('wood', () => {
-  const { links, hull, hardware } = partsOf(SOUND_DESIGN);
+  const { links, hull, hardware } = partsOf(PLAIN_DESIGN);
 
   test('is what is left of the shape: less slots, holes, shanks and pin bores', () => {
     const solid = measureSolid(meshLink(hull, links[0], 'drag'));
@@ -98,7 +98,7 @@ describe('wood', () => {
 
   test('has its centre moved away from what was taken out', () => {
     const solid = measureSolid(meshLink(hull, links[0], 'drag'));
-    const [setup] = SOUND_DESIGN.setups;
+    const [setup] = PLAIN_DESIGN.setups;
     const [undrilled] = ledgersOf({ setups: [{ ...setup, holes: [] }] });
     const [hole] = hardware.holes;
     const [with_, without] = [line(head, 'wood'), line(undrilled, 'wood')];
@@ -141,7 +141,7 @@ describe('coats', () => {
   });
 
   test('that soak in by area weigh that for each square metre of bare wood, at the middle of its surface', () => {
-    const { links, hull } = partsOf(SOUND_DESIGN);
+    const { links, hull } = partsOf(PLAIN_DESIGN);
     const [ledger] = coated({ name: 'oil', soak_g_m2: 30 });
     const { area, areaCentre } = measureSolid(meshLink(hull, links[0], 'drag'));
     // 30 g/m² is 30e-6 g/mm²
@@ -150,7 +150,7 @@ describe('coats', () => {
   });
 
   test('that dry as a film weigh the volume they add', () => {
-    const { links, hull, setup } = partsOf(SOUND_DESIGN);
+    const { links, hull, setup } = partsOf(PLAIN_DESIGN);
     const mesh = meshLink(hull, links[0], 'drag');
     const [film] = wetLink(hull, links[0], 'drag', mesh, setup.coats).films;
     expect(line(head, 'coat').mass).toBeCloseTo(film.volume * 0.00115, 12);
@@ -199,14 +199,14 @@ describe('hardware', () => {
   });
 
   test('of lead and plug weighs what was put in', () => {
-    const { hardware } = partsOf(SOUND_DESIGN);
+    const { hardware } = partsOf(PLAIN_DESIGN);
     expect(line(head, 'lead')).toMatchObject({ mass: 4, at: hardware.holes[0].lead?.centre });
     expect(line(head, 'plug').mass).toBe(hardware.holes[0].plug.mass);
   });
 });
 
 test('the whole bait weighs what its links and its hooks weigh', () => {
-  const { bait, links } = answersOf(SOUND_DESIGN);
+  const { bait, links } = answersOf(PLAIN_DESIGN);
   const fixed = links.reduce((sum, { ledger }) => sum + ledger.mass, 0);
   const hooks = bait.hardware.hung.reduce((sum, { mass }) => sum + mass, 0);
   expect(bait.assembled.mass).toBeCloseTo(fixed + hooks, 9);

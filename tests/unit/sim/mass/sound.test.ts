@@ -5,8 +5,7 @@ import { jointIssues } from '../../../../sim/mass/checks/joints.ts';
 import { slotIssues } from '../../../../sim/mass/checks/slots.ts';
 import { checkSound } from '../../../../sim/mass/sound.ts';
 import { changed } from '../../../support/change-file.ts';
-import { makeDesignFile } from '../../../support/make-design.ts';
-import { SOUND_DESIGN } from '../../../support/sound-design.ts';
+import { makeDesignFile, PLAIN_DESIGN } from '../../../support/make-design.ts';
 import { partsOf } from '../../../support/worked-bait.ts';
 
 /** What the checks hold against a design; empty where it can be made. */
@@ -30,11 +29,11 @@ function edited(file: DesignFile, changes: Changes): DesignFile {
   ) as DesignFile;
 }
 
-const [JOINT] = SOUND_DESIGN.joints;
-const [SETUP] = SOUND_DESIGN.setups;
+const [JOINT] = PLAIN_DESIGN.joints;
+const [SETUP] = PLAIN_DESIGN.setups;
 const SLOTS = JOINT.slots ?? [];
 const [HEAD_HOLE, TAIL_HOLE] = SETUP.holes;
-const HANGERS = SOUND_DESIGN.hangers;
+const HANGERS = PLAIN_DESIGN.hangers;
 const { lead: _, ...EMPTY_HOLE } = HEAD_HOLE;
 const PAINT = [{ name: 'paint', thickness_mm: 0.2, density_g_cm3: 1.2 }];
 const JOINT_PLACE = 'joints.0';
@@ -323,7 +322,7 @@ const CASES: readonly Case[] = [
 
 describe.each([
   ['in one piece', makeDesignFile({ pieces: 1 })],
-  ['of two links', SOUND_DESIGN],
+  ['of two links', PLAIN_DESIGN],
   ['of three links', makeDesignFile({ pieces: 3 })],
 ])('the plain bait %s', (_, file) => {
   test('can be made', () => {
@@ -332,7 +331,7 @@ describe.each([
 });
 
 describe.each(CASES)('$bait', ({ code, path, wrong, right }) => {
-  const issues = issuesOf(edited(SOUND_DESIGN, wrong));
+  const issues = issuesOf(edited(PLAIN_DESIGN, wrong));
 
   test(`is refused as ${code}`, () => {
     expect(issues.map((issue) => [issue.code, issue.path])).toContainEqual([code, path]);
@@ -347,7 +346,7 @@ describe.each(CASES)('$bait', ({ code, path, wrong, right }) => {
   });
 
   test('can be made with a hair’s difference', () => {
-    expect(issuesOf(edited(SOUND_DESIGN, right))).toEqual([]);
+    expect(issuesOf(edited(PLAIN_DESIGN, right))).toEqual([]);
   });
 });
 
@@ -409,14 +408,14 @@ describe('joints and links', () => {
   });
 
   test('a slot that is upside down is refused even where no file was read', () => {
-    const { hull, links } = partsOf(SOUND_DESIGN);
+    const { hull, links } = partsOf(PLAIN_DESIGN);
     const [slot] = links[0].slots;
     const spec = { ...links[0], slots: [{ ...slot, z: [slot.z[1], slot.z[0]] as const }] };
     expect(slotIssues(hull, spec, 0)).toMatchObject([{ code: 'joints/slot-upside-down' }]);
   });
 
   test('a pin that is upside down is refused even where no file was read', () => {
-    const { design, setup, hull, links, hardware } = partsOf(SOUND_DESIGN);
+    const { design, setup, hull, links, hardware } = partsOf(PLAIN_DESIGN);
     const [joint] = design.joints;
     const hinge = { ...joint.hinge, pin: { ...joint.hinge.pin, z: [12, -12] as const } };
     const check = () => checkSound(hull, links, [{ ...joint, hinge }], hardware, setup.coats, 0);
@@ -426,7 +425,7 @@ describe('joints and links', () => {
 
 test('a bait with several faults is told all of them at once', () => {
   const issues = issuesOf(
-    edited(SOUND_DESIGN, {
+    edited(PLAIN_DESIGN, {
       [`${HINGE}.pin.diameter_mm`]: 3,
       'hangers.2.shank_mm': 40,
       [`${HOLE}.diameter_mm`]: 7.5,
@@ -442,7 +441,7 @@ test('a bait with several faults is told all of them at once', () => {
 });
 
 test('a fault in the second setup is found at its place there', () => {
-  const { design, setup, hull, links, hardware } = partsOf(edited(SOUND_DESIGN, { [`${HOLE}.depth_mm`]: 35 }));
+  const { design, setup, hull, links, hardware } = partsOf(edited(PLAIN_DESIGN, { [`${HOLE}.depth_mm`]: 35 }));
   const check = () => checkSound(hull, links, design.joints, hardware, setup.coats, 1);
   expect(check).toThrow('setups.1.holes.0.depth_mm');
 });

@@ -2,11 +2,11 @@ import { describe, expect, test } from 'vitest';
 import type { Float } from '../../../../sim/hydro/float.ts';
 import { type WarnParts, warn } from '../../../../sim/out/warn.ts';
 import { makeFloat } from '../../../support/make-checked-bait.ts';
-import { SOUND_DESIGN } from '../../../support/sound-design.ts';
+import { PLAIN_DESIGN } from '../../../support/make-design.ts';
 import { answersOf, partsOf } from '../../../support/worked-bait.ts';
 
 const DEGREE = Math.PI / 180;
-const { hull, links, hardware } = partsOf(SOUND_DESIGN);
+const { hull, links, hardware } = partsOf(PLAIN_DESIGN);
 const SETTLED = { converged: true, steps: 4, passes: 9, force: 1e-9, moment: 1e-8 };
 /** Without holes no wall is thin. */
 const NO_HOLES = { ...hardware, holes: [] };
@@ -118,7 +118,7 @@ describe('a target', () => {
 
 describe('air in the slots', () => {
   function slotted(volume: number): WarnParts['wetted'] {
-    const { wetted } = answersOf(SOUND_DESIGN, { detail: 'drag' }).links[0];
+    const { wetted } = answersOf(PLAIN_DESIGN, { detail: 'drag' }).links[0];
     return [{ ...wetted, slots: [{ ...wetted.slots[0], volume }] }];
   }
 
@@ -138,10 +138,10 @@ describe('air in the slots', () => {
 
 describe('walls', () => {
   test('under 3 mm are told hole by hole, the thinnest first', () => {
-    const [setup] = SOUND_DESIGN.setups;
+    const [setup] = PLAIN_DESIGN.setups;
     // the body is 16 mm wide at the head hole of 8 and 18.9 at the middle hole of 6, both less towards the belly
     const setups = [{ ...setup, holes: setup.holes.toReversed() }];
-    const said = warn(quiet({ hardware: partsOf({ ...SOUND_DESIGN, setups }).hardware }));
+    const said = warn(quiet({ hardware: partsOf({ ...PLAIN_DESIGN, setups }).hardware }));
     expect(said.map(({ code, where }) => `${code}: ${where}`)).toEqual([
       'wall-thin: head hole',
       'wall-thin: middle hole',
@@ -150,17 +150,17 @@ describe('walls', () => {
   });
 
   test('of holes that leave enough are not mentioned', () => {
-    const [setup] = SOUND_DESIGN.setups;
+    const [setup] = PLAIN_DESIGN.setups;
     const thin = setup.holes.map((hole) => ({ ...hole, diameter_mm: 3, lead: undefined }));
     const holes = thin.map(({ lead: _, ...hole }) => hole);
-    const { hardware: drilled } = partsOf({ ...SOUND_DESIGN, setups: [{ ...setup, holes }] });
+    const { hardware: drilled } = partsOf({ ...PLAIN_DESIGN, setups: [{ ...setup, holes }] });
     expect(warn(quiet({ hardware: drilled }))).toEqual([]);
   });
 });
 
 test('what the float cannot be trusted in comes before what it misses, and that before what is tight', () => {
-  const { hardware: drilled } = partsOf(SOUND_DESIGN);
-  const { links: answers } = answersOf(SOUND_DESIGN, { detail: 'drag' });
+  const { hardware: drilled } = partsOf(PLAIN_DESIGN);
+  const { links: answers } = answersOf(PLAIN_DESIGN, { detail: 'drag' });
   const checks = [{ what: 'proud', wanted: 3, got: 9, tolerance: 1, met: false }] as const;
   const said = codes({
     hardware: drilled,

@@ -4,11 +4,11 @@ import { describe, expect, test } from 'vitest';
 import type { DesignFile } from '../../../../sim/index.ts';
 import { run } from '../../../../src/cli/run.ts';
 import { captureTerminal } from '../../../support/captured-terminal.ts';
+import { PLAIN_DESIGN } from '../../../support/make-design.ts';
 import { passingFolder } from '../../../support/passing-folder.ts';
 import { openEdgesOf, readStl, volumeOf } from '../../../support/read-stl.ts';
-import { SOUND_DESIGN } from '../../../support/sound-design.ts';
 
-const PLAIN = SOUND_DESIGN;
+const PLAIN = PLAIN_DESIGN;
 
 /** Runs a command line with a design on standard input. */
 async function runOn(file: DesignFile | string, ...words: string[]) {
