@@ -29,8 +29,11 @@ export interface Body {
   readonly deepest: readonly [Mm, Mm];
   readonly widest: readonly [Mm, Mm];
   readonly fullness: { readonly back: Fullness; readonly belly: Fullness; readonly plan: Fullness };
+  readonly nose: EndSize;
   readonly tail: Tail;
   readonly section: Section;
+  /** Caliper readings, from nose to tail. */
+  readonly readings: readonly Reading[];
 }
 
 /** Share of its box that each quarter outline fills. */
@@ -39,17 +42,39 @@ export interface Fullness {
   readonly tail: number;
 }
 
-/** The tail stem; a depth and width of 0 is a plain round tip. */
-export interface Tail {
-  readonly z: Mm;
+/** A blunt end; a depth and width of 0 is a plain round tip. */
+export interface EndSize {
   readonly depth: Mm;
   readonly width: Mm;
   /** Length over which the end is rounded. */
   readonly round: Mm;
 }
 
+/** The tail stem. z: its middle over the datum. */
+export interface Tail extends EndSize {
+  readonly z: Mm;
+}
+
+/** What calipers said at one station; null: not read. height is for back and belly together. */
+export interface Reading {
+  readonly x: Mm;
+  readonly height: Mm | null;
+  readonly back: Mm | null;
+  readonly belly: Mm | null;
+  readonly width: Mm | null;
+}
+
+export type Section = OvalSection | BoardSection;
+
+/** A rectangle with its edges rounded by these radii. */
+export interface BoardSection {
+  readonly kind: 'board';
+  readonly backEdge: Mm;
+  readonly bellyEdge: Mm;
+}
+
 /** Superellipse halves; exponents above and below the greatest breadth, whose height is a share of the section. */
-export interface Section {
+export interface OvalSection {
   readonly kind: 'oval';
   readonly above: number;
   readonly below: number;

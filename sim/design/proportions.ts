@@ -1,5 +1,5 @@
 import type { Issue } from '../flow/outcome.ts';
-import { backOf, tailOf, tailRun } from './body-defaults.ts';
+import { backOf, noseOf, noseRun, tailOf, tailRun } from './body-defaults.ts';
 import { withUnit } from './number-keys.ts';
 import { isWithin, LEANEST_TO_A_TIP, outside, rangeAt } from './ranges.ts';
 import type { WorkedFile } from './work-out.ts';
@@ -24,7 +24,8 @@ function bodyIssues(body: WorkedBody): readonly Issue[] {
   const areSane = sizes.every((key) => isWithin(body[key], rangeAt(['body', key]) ?? { low: 0, high: 0 }));
   if (!areSane) return [];
   const peaks = [...backShare(body), ...stationShare(body, 'deepest_x_mm'), ...stationShare(body, 'widest_x_mm')];
-  return [...peaks, ...(peaks.length === 0 ? stem(body) : []), ...leanness(body)];
+  const ends = peaks.length === 0 ? [...bluntEnd(body, 'nose'), ...bluntEnd(body, 'tail')] : [];
+  return [...peaks, ...ends, ...leanness(body), ...readingIssues(body)];
 }
 
 function backShare(body: WorkedBody): readonly Issue[] {
@@ -37,19 +38,30 @@ function backShare(body: WorkedBody): readonly Issue[] {
   return [{ code: 'design/out-of-proportion', path: 'body.back_mm', message }];
 }
 
-/** A straight run is for `notBuiltIssues`. */
+/** A peak, and each end of a straight run, stands well inside the body; a run is written from fore to aft. */
 function stationShare(body: WorkedBody, key: 'deepest_x_mm' | 'widest_x_mm'): readonly Issue[] {
   const station = body[key];
+  if (station === undefined) return [];
   const low = STATION_SHARE.low * body.length_mm - ROUNDING_MM;
   const high = STATION_SHARE.high * body.length_mm + ROUNDING_MM;
-  if (typeof station !== 'number' || isWithin(station, { low, high })) return [];
-  const issue = outside(station, { low, high }, key, `body.${key}`);
-  return [{ ...issue, code: 'design/out-of-proportion', hint: 'keep it between 10 % and 90 % of the length' }];
+  const stations = typeof station === 'number' ? [station] : station;
+  const strays = stations.flatMap((x, i) => {
+    if (isWithin(x, { low, high })) return [];
+    const path = typeof station === 'number' ? `body.${key}` : `body.${key}.${i}`;
+    const hint = 'keep it between 10 % and 90 % of the length';
+    return [{ ...outside(x, { low, high }, key, path), code: 'design/out-of-proportion', hint }];
+  });
+  const [from, to] = stations;
+  if (strays.length > 0 || to === undefined || from < to) return strays;
+  const message = `[from, to] is wanted, from fore to aft, got ${withUnit(from, '_mm')} to ${withUnit(to, '_mm')}`;
+  const hint = 'write the station nearer the nose first, or a single one';
+  return [{ code: 'design/out-of-proportion', path: `body.${key}`, message, hint }];
 }
 
-/** The outline falls from its peak to the stem on every side, so the stem's end lies strictly inside the peak's. */
-function stem(body: WorkedBody): readonly Issue[] {
-  const { z, depth, width, round } = tailOf(body);
+/** The outline falls from its peak to a blunt end on every side, so the end lies strictly inside the peak's section. */
+function bluntEnd(body: WorkedBody, end: 'nose' | 'tail'): readonly Issue[] {
+  const { z, depth, width, round } = end === 'tail' ? tailOf(body) : { z: 0, ...noseOf(body) };
+  const run = end === 'tail' ? tailRun(body) : noseRun(body);
   const [top, bottom] = [z + depth / 2, z - depth / 2];
   const back = backOf(body);
   const belly = back - body.height_mm;
@@ -57,12 +69,12 @@ function stem(body: WorkedBody): readonly Issue[] {
   const refuse = (key: string, message: string) =>
     issues.push({
       code: 'design/out-of-proportion',
-      path: `body.tail.${key}`,
+      path: `body.${end}.${key}`,
       message,
-      hint: 'make the tail end smaller or move it',
+      hint: end === 'tail' ? 'make the tail end smaller or move it' : 'make the nose smaller',
     });
   if (!(top < back && bottom > belly)) {
-    const given = `the tail end reaches from ${withUnit(bottom, '_mm')} to ${withUnit(top, '_mm')}`;
+    const given = `the ${end} end reaches from ${withUnit(bottom, '_mm')} to ${withUnit(top, '_mm')}`;
     const allowed = `${withUnit(belly, '_mm')} to ${withUnit(back, '_mm')}, belly to back, both excluded`;
     refuse(depth > 0 ? 'depth_mm' : 'z_mm', `${given}; allowed is inside ${allowed}`);
   }
@@ -70,14 +82,45 @@ function stem(body: WorkedBody): readonly Issue[] {
     const most = withUnit(body.width_mm, '_mm');
     refuse('width_mm', `${withUnit(width, '_mm')} is too wide; less than the body's width ${most} is allowed`);
   }
-  if (round > tailRun(body)) {
-    const most = withUnit(tailRun(body), '_mm');
-    refuse(
-      'round_mm',
-      `${withUnit(round, '_mm')} is too long; at most the ${most} from the peak to the tail are allowed`,
-    );
+  if (round > run) {
+    const most = withUnit(run, '_mm');
+    const way = end === 'tail' ? 'from the peak to the tail' : 'from the nose to the peak';
+    refuse('round_mm', `${withUnit(round, '_mm')} is too long; at most the ${most} ${way} are allowed`);
   }
   return issues;
+}
+
+/** A reading tells one thing of one station between the tips, and says something. */
+function readingIssues(body: WorkedBody): readonly Issue[] {
+  const readings = body.readings ?? [];
+  return readings.flatMap((reading, i): readonly Issue[] => {
+    const path = `body.readings.${i}`;
+    const refuse = (key: string, message: string, hint: string): Issue[] => [
+      { code: 'design/out-of-proportion', path: key === '' ? path : `${path}.${key}`, message, hint },
+    ];
+    const x = withUnit(reading.x_mm, '_mm');
+    if (!(reading.x_mm > 0 && reading.x_mm < body.length_mm)) {
+      const allowed = `between 0 mm and ${withUnit(body.length_mm, '_mm')}, both excluded`;
+      return refuse('x_mm', `${x} is no place on the body; allowed is ${allowed}`, 'measure from the nose tip');
+    }
+    const earlier = readings.findIndex((other) => other.x_mm === reading.x_mm);
+    if (earlier < i) {
+      const message = `there is a reading at ${x} already: body.readings.${earlier}; one at a station is allowed`;
+      return refuse('x_mm', message, 'write both into one reading');
+    }
+    const { height_mm: height, back_mm: back, belly_mm: belly, width_mm: width } = reading;
+    if (height !== undefined && (back !== undefined || belly !== undefined)) {
+      const message = `height_mm ${withUnit(height, '_mm')} is for back and belly together; here one of them is given too`;
+      return refuse('height_mm', message, 'give the height, or back and belly');
+    }
+    return [height, back, belly, width].some((size) => size !== undefined)
+      ? []
+      : refuse(
+          '',
+          `the reading at ${x} says nothing; height_mm, back_mm, belly_mm or width_mm is wanted`,
+          'add a size',
+        );
+  });
 }
 
 /** An outline leaner than the range for a plain tip needs an end with a size to run into. */

@@ -1,3 +1,4 @@
+import { type Pchip, pchip, pchipAt } from '../numerics/pchip.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import type { Mm } from '../units/brand.ts';
 
@@ -11,13 +12,17 @@ import type { Mm } from '../units/brand.ts';
  *
  * s runs from 0 at the peak to 1 at the tip, d is the distance from the tip along x. Near a plain tip the square of the
  * outline is linear in x, so the end is truly round. Derived for this project; a = 2, q = 1 gives g = 1 - s², an
- * exact ellipse.
+ * exact ellipse. Where the outline runs straight, q = 0 to both sides of the run. Caliper readings bend it: its height
+ * over the line from tip to tip is multiplied by a ratio that is a smooth function of x.
  */
 export interface Outline {
-  readonly peak: Mm;
+  /** First and last station of the peak; one and the same but for a straight run. */
+  readonly peak: readonly [Mm, Mm];
   readonly length: Mm;
   readonly nose: Quarter;
   readonly tail: Quarter;
+  /** Ratio of measured to drawn over x; null where nothing was measured. */
+  readonly bend: Pchip | null;
 }
 
 interface Quarter {
@@ -52,21 +57,46 @@ export interface End {
 /** Below this a quarter's own shape (m = 1) would no longer be monotone, so the leanness goes into the power m. */
 const LEANEST_ROUND = 0.73;
 
-/** Builds an outline from its two ends. The ends' `run`s are measured from the same peak. */
-export function buildOutline(peak: Mm, length: Mm, nose: End, tail: End): Outline {
+/** Builds an outline from its two ends. The ends' `run`s are measured from their own end of the peak. */
+export function buildOutline(peak: readonly [Mm, Mm], length: Mm, nose: End, tail: End): Outline {
   const steepness = (end: End) => (end.rise ** 2 - end.half ** 2) / end.rise;
   const [noseA, tailA] = [steepness(nose), steepness(tail)];
   // one curvature at the peak for both sides, never so sharp that a side would dip (q <= 3)
-  const curvature = Math.min(
-    Math.sqrt(noseA * tailA) / (nose.run * tail.run),
-    (3 * noseA) / nose.run ** 2,
-    (3 * tailA) / tail.run ** 2,
-  );
+  const curvature =
+    peak[1] > peak[0]
+      ? 0
+      : Math.min(
+          Math.sqrt(noseA * tailA) / (nose.run * tail.run),
+          (3 * noseA) / nose.run ** 2,
+          (3 * tailA) / tail.run ** 2,
+        );
   return {
     peak,
     length,
     nose: buildQuarter(nose, (curvature * nose.run ** 2) / noseA),
     tail: buildQuarter(tail, (curvature * tail.run ** 2) / tailA),
+    bend: null,
+  };
+}
+
+/**
+ * The outline bent by ratios of measured to drawn at stations in rising order: 1 at the peak unless one stands there,
+ * constant before the first and after the last. The height over the line from tip to tip is what is multiplied, so tips
+ * stay where they are.
+ */
+export function bend(outline: Outline, measured: readonly (readonly [Mm, number])[]): Outline {
+  if (measured.length === 0) return outline;
+  const [from, to] = outline.peak;
+  const anchors = measured.some(([x]) => x >= from && x <= to) ? [] : from === to ? [from] : [from, to];
+  const nodes = [...measured, ...anchors.map((x) => [x, 1] as const)].toSorted((a, b) => a[0] - b[0]);
+  // level to both tips, so that the bend sets in without a kink
+  const all = [[0, nodes[0][1]] as const, ...nodes, [outline.length, nodes[nodes.length - 1][1]] as const];
+  return {
+    ...outline,
+    bend: pchip(
+      all.map(([x]) => x),
+      all.map(([, y]) => y),
+    ),
   };
 }
 
@@ -122,7 +152,34 @@ function shapeSlope(s: number, q: number, a: number): number {
  * tip's level with a slope of 0. At a tip itself the slope is infinite and is given as 0: callers treat poles apart.
  */
 export function outlineAt(outline: Outline, x: Mm, out: Float64Array, at: number): void {
-  const towardsNose = x < outline.peak;
+  drawnAt(outline, x, out, at);
+  if (outline.bend === null) return;
+  pchipAt(outline.bend, x, ratio);
+  const slant = (outline.tail.level - outline.nose.level) / outline.length;
+  const line = outline.nose.level + slant * x;
+  const over = out[at] - line;
+  out[at] = line + over * ratio[0];
+  out[at + 1] = slant + (out[at + 1] - slant) * ratio[0] + over * ratio[1];
+}
+
+const ratio = new Float64Array(2);
+const height = new Float64Array(2);
+
+/** Height of an outline at x over the datum, or half width. */
+export function heightOf(outline: Outline, x: Mm): Mm {
+  outlineAt(outline, x, height, 0);
+  return height[0];
+}
+
+/** Height of an outline at x over the line from tip to tip. */
+export function over(outline: Outline, x: Mm): Mm {
+  const { nose, tail, length } = outline;
+  return heightOf(outline, x) - (nose.level + ((tail.level - nose.level) * x) / length);
+}
+
+/** The outline before readings bend it. */
+function drawnAt(outline: Outline, x: Mm, out: Float64Array, at: number): void {
+  const towardsNose = x < outline.peak[0];
   const quarter = towardsNose ? outline.nose : outline.tail;
   const fromTip = towardsNose ? x : outline.length - x;
   if (fromTip <= 0) {
@@ -130,7 +187,8 @@ export function outlineAt(outline: Outline, x: Mm, out: Float64Array, at: number
     out[at + 1] = 0;
     return;
   }
-  const s = 1 - fromTip / quarter.run;
+  // on a straight run the tail's quarter stands at its peak
+  const s = Math.max(0, 1 - fromTip / quarter.run);
   const g = shape(s, quarter.q, quarter.a);
   const gSlope = shapeSlope(s, quarter.q, quarter.a);
   let square = quarter.swell * (quarter.m === 1 ? g : g ** quarter.m);

@@ -1,4 +1,4 @@
-import type { Section } from '../design/design.ts';
+import type { OvalSection } from '../design/design.ts';
 import { gamma } from '../numerics/gamma.ts';
 
 /**
@@ -28,7 +28,7 @@ export interface UnitRing {
 }
 
 /** Builds the ring with an even number of steps from keel to back. */
-export function buildUnitRing(section: Section, steps: number): UnitRing {
+export function buildUnitRing(section: OvalSection, steps: number): UnitRing {
   const points = steps + 1;
   const smoothAcross = new Float64Array(points);
   const smoothUpright = new Float64Array(points);
@@ -59,7 +59,7 @@ export function buildUnitRing(section: Section, steps: number): UnitRing {
   };
 }
 
-function equalAreaFactor(section: Section, steps: number, u: Float64Array, v: Float64Array): number {
+function equalAreaFactor(section: OvalSection, steps: number, u: Float64Array, v: Float64Array): number {
   // height above and below the greatest breadth, as shares of the whole
   const rise = (height: number) => height * (height >= 0 ? 1 - section.breadth : section.breadth);
   let polygon = 0;

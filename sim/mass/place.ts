@@ -136,7 +136,7 @@ function endAt(hull: Hull, end: 'nose' | 'tail', z: Mm): Mm {
   const tipHeight = end === 'nose' ? hull.back.nose.level : hull.back.tail.level;
   if (z === tipHeight) return tip;
   const outline = (x: Mm) => (z > tipHeight ? stationOf(hull, x).back : stationOf(hull, x).belly) - z;
-  return bracketedRoot(outline, tip, hull.back.peak, 1e-9).x;
+  return bracketedRoot(outline, tip, hull.back.peak[end === 'nose' ? 0 : 1], 1e-9).x;
 }
 
 function placePin(links: readonly LinkSpec[], joint: Joint, j: number): PlacedPin {

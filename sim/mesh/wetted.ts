@@ -1,7 +1,6 @@
 import type { Coat } from '../design/design.ts';
 import { SimError } from '../flow/outcome.ts';
 import type { Hull } from '../hull/hull.ts';
-import { buildUnitRing } from '../hull/section.ts';
 import { type Face, type LinkSlot, type LinkSpec, slotFloor } from '../links/cut.ts';
 import { scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import type { Mm, Mm2, Mm3 } from '../units/brand.ts';
@@ -59,8 +58,7 @@ function meshAt(hull: Hull, spec: LinkSpec, detail: Detail, growth: Growth): Mes
     aftTip: spec.aftFace === null,
     slots: spec.slots.length,
   };
-  const ring = buildUnitRing(hull.section, counts.steps);
-  return { topology: linkTopology(counts), positions: loftLink(hull, ring, spec, counts, growth) };
+  return { topology: linkTopology(counts), positions: loftLink(hull, spec, counts, growth) };
 }
 
 /** Meshes the bare wood of one link. Throws SimError if it comes out unfit. */

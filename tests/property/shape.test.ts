@@ -1,13 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Body } from '../../sim/design/design.ts';
+import type { Body, Section } from '../../sim/design/design.ts';
 import { buildHull, sectionArea, skinHalfWidth, skinHeight, stationOf } from '../../sim/hull/hull.ts';
 import { type Outline, outlineAt } from '../../sim/hull/outline.ts';
 
 /** Cheap enough to be run often on every push. */
 const RUNS = { numRuns: Number(process.env.FLOATWRIGHT_RUNS ?? 2000) };
 
-/** Bodies from the whole of the allowed ranges: plain tips and stems, peaks from 10 to 90 %, lean and full ends. */
+/**
+ * Bodies from the whole of the allowed ranges: plain tips, blunt noses and stems, peaks and straight runs from 10 to
+ * 90 %, lean and full ends, ovals and boards.
+ */
 function body(): fc.Arbitrary<Body> {
   const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
   const full = number(0.73, 0.87);
@@ -18,7 +21,19 @@ function body(): fc.Arbitrary<Body> {
     back: number(0.101, 0.899),
     deepest: number(0.1, 0.9),
     widest: number(0.1, 0.9),
-    section: fc.record({ above: number(1.3, 8), below: number(1.3, 8), breadth: number(0.2, 0.8) }),
+    runs: fc.record({
+      deepest: fc.option(number(0.01, 1), { nil: 0 }),
+      widest: fc.option(number(0.01, 1), { nil: 0 }),
+    }),
+    blunt: fc.option(fc.record({ depth: number(0.01, 0.95), width: number(0.01, 0.95), round: number(0.01, 1) })),
+    section: fc.oneof(
+      fc
+        .record({ above: number(1.3, 8), below: number(1.3, 8), breadth: number(0.2, 0.8) })
+        .map((oval): Section => ({ kind: 'oval', ...oval })),
+      fc
+        .record({ backEdge: number(0, 30), bellyEdge: number(0, 30) })
+        .map((board): Section => ({ kind: 'board', ...board })),
+    ),
   });
   const plain = fc.record({
     nose: fc.tuple(full, full, full),
@@ -41,21 +56,40 @@ function body(): fc.Arbitrary<Body> {
     const depth = ends.stem.depth * height;
     // a stem stands anywhere between belly and back; a plain tip on the datum
     const z = depth === 0 ? 0 : back - height + depth / 2 + ends.stem.middle * (height - depth);
-    const [deepest, widest] = [shares.deepest * length, shares.widest * length];
+    const stretch = (from: number, run: number) => [from * length, (from + run * (0.9 - from)) * length] as const;
+    const [deepest, widest] = [
+      stretch(shares.deepest, shares.runs.deepest),
+      stretch(shares.widest, shares.runs.widest),
+    ];
+    const { blunt } = shares;
     return {
       length,
       height,
       width,
       back,
-      deepest: [deepest, deepest],
-      widest: [widest, widest],
+      deepest,
+      widest,
       fullness: {
         back: { nose: ends.nose[0], tail: ends.tail[0] },
         belly: { nose: ends.nose[1], tail: ends.tail[1] },
         plan: { nose: ends.nose[2], tail: ends.tail[2] },
       },
-      tail: { z, depth, width: ends.stem.width * width, round: ends.stem.round * (length - Math.max(deepest, widest)) },
-      section: { kind: 'oval', ...section },
+      nose:
+        blunt === null
+          ? { depth: 0, width: 0, round: 1 }
+          : {
+              depth: blunt.depth * 2 * Math.min(back, height - back),
+              width: blunt.width * width,
+              round: blunt.round * Math.min(deepest[0], widest[0]),
+            },
+      tail: {
+        z,
+        depth,
+        width: ends.stem.width * width,
+        round: ends.stem.round * (length - Math.max(deepest[1], widest[1])),
+      },
+      section,
+      readings: [],
     };
   });
 }
@@ -116,7 +150,9 @@ describe('any body that the ranges allow', () => {
         const deepest = stationOf(hull, shape.deepest[0]);
         expect(deepest.back).toBeCloseTo(shape.back, 9);
         expect(deepest.back - deepest.belly).toBeCloseTo(shape.height, 9);
-        expect(2 * stationOf(hull, shape.widest[0]).halfWidth).toBeCloseTo(shape.width, 9);
+        for (const x of shape.widest) expect(2 * stationOf(hull, x).halfWidth).toBeCloseTo(shape.width, 9);
+        const aft = stationOf(hull, shape.deepest[1]);
+        expect(aft.back - aft.belly).toBeCloseTo(shape.height, 9);
       }),
       RUNS,
     );
@@ -140,6 +176,8 @@ describe('any body that the ranges allow', () => {
     const offCrown = fc.double({ min: 0.2, max: 0.98, noNaN: true });
     fc.assert(
       fc.property(body(), share, offCrown, fc.constantFrom('back', 'belly'), (shape, along, beside, on) => {
+        // the flat back of a board is one height all over
+        fc.pre(shape.section.kind === 'oval');
         const hull = buildHull(shape);
         const x = along * shape.length;
         const { halfWidth, back, belly } = stationOf(hull, x);
@@ -154,6 +192,44 @@ describe('any body that the ranges allow', () => {
         expect(z).toBeGreaterThanOrEqual(belly);
       }),
       RUNS,
+    );
+  });
+
+  test('passes through every reading, and keeps tips, peaks and a size everywhere', () => {
+    const ratio = fc.option(fc.double({ min: 0.8, max: 1.2, noNaN: true }), { nil: null });
+    const read = fc.record({ at: fc.integer({ min: 2, max: 98 }), back: ratio, belly: ratio, width: ratio });
+    const readings = fc.uniqueArray(read, { minLength: 1, maxLength: 5, selector: ({ at }) => at });
+    fc.assert(
+      fc.property(body(), readings, (shape, read) => {
+        const drawn = buildHull(shape);
+        // an end no taller than nothing has no height to measure
+        const taken = read
+          .toSorted((a, b) => a.at - b.at)
+          .map(({ at, back, belly, width }) => {
+            const x = (at / 100) * shape.length;
+            const [line, here] = [(shape.tail.z * x) / shape.length, stationOf(drawn, x)];
+            const scaled = (size: number, share: number | null) => (share === null ? null : size * share);
+            return {
+              x,
+              height: null,
+              back: back === null ? null : line + (here.back - line) * back,
+              belly: belly === null ? null : -(line + (here.belly - line) * belly),
+              width: scaled(2 * here.halfWidth, width),
+            };
+          });
+        const hull = buildHull({ ...shape, readings: taken });
+        for (const { x, back, belly, width } of taken) {
+          const station = stationOf(hull, x);
+          if (back !== null) expect(station.back).toBeCloseTo(back, 9);
+          if (belly !== null) expect(-station.belly).toBeCloseTo(belly, 9);
+          if (width !== null) expect(2 * station.halfWidth).toBeCloseTo(width, 9);
+        }
+        for (let i = 1; i < 100; i++) expect(sectionArea(hull, (shape.length * i) / 100)).toBeGreaterThan(0);
+        expect(stationOf(hull, 0).back).toBe(stationOf(drawn, 0).back);
+        expect(stationOf(hull, shape.length).back).toBeCloseTo(shape.tail.z, 12);
+        expect(stationOf(hull, shape.length).belly).toBeCloseTo(shape.tail.z, 12);
+      }),
+      { numRuns: RUNS.numRuns / 4 },
     );
   });
 });

@@ -27,6 +27,36 @@ const BAD_NUMBERS: readonly Case[] = [
   ['a back below the datum', 'body.back_mm', -1, 'body.back_mm', 'more than 0 mm, up to 200 mm'],
   ['the deepest station by the nose', 'body.deepest_x_mm', 11, 'body.deepest_x_mm', '12 mm to 108 mm'],
   ['the widest station by the tail', 'body.widest_x_mm', 'length_mm', 'body.widest_x_mm', '12 mm to 108 mm'],
+  ['a straight run into the tail', 'body.deepest_x_mm', [50, 110], 'body.deepest_x_mm.1', '12 mm to 108 mm'],
+  ['a straight run written backwards', 'body.widest_x_mm', [60, 50], 'body.widest_x_mm', 'got 60 mm to 50 mm'],
+  ['a nose as deep as the body', 'body.nose', { depth_mm: 36, width_mm: 4 }, 'body.nose.depth_mm', '-18 mm to 18 mm'],
+  ['a nose wider than the body', 'body.nose', { depth_mm: 4, width_mm: 20 }, 'body.nose.width_mm', '20 mm is allowed'],
+  [
+    'a nose rounded past the peak',
+    'body.nose',
+    { depth_mm: 4, width_mm: 4, round_mm: 61 },
+    'body.nose.round_mm',
+    'at most the 60 mm',
+  ],
+  ['a reading off the body', 'body.readings', [{ x_mm: 120, width_mm: 9 }], 'body.readings.0.x_mm', '120 mm, both'],
+  [
+    'two readings at a station',
+    'body.readings',
+    [
+      { x_mm: 50, width_mm: 18 },
+      { x_mm: 50, height_mm: 30 },
+    ],
+    'body.readings.1.x_mm',
+    'body.readings.0',
+  ],
+  [
+    'a height beside its own part',
+    'body.readings',
+    [{ x_mm: 50, height_mm: 30, back_mm: 15 }],
+    'body.readings.0.height_mm',
+    'back and belly together',
+  ],
+  ['a reading of nothing', 'body.readings', [{ x_mm: 50 }], 'body.readings.0', 'says nothing'],
   ['a nose too lean', 'body.back', { nose_fullness: 0.72 }, 'body.back.nose_fullness', '0.73 to 0.87'],
   ['a nose too full', 'body.plan', { nose_fullness: 0.88 }, 'body.plan.nose_fullness', '0.73 to 0.87'],
   [
@@ -236,17 +266,6 @@ const NOT_BUILT: readonly Case[] = [
     'fittings',
     'fittings are not built yet',
   ],
-  [
-    'a board',
-    'body.section',
-    { kind: 'board', back_edge_mm: 2, belly_edge_mm: 2 },
-    'body.section.kind',
-    'board sections',
-  ],
-  ['a caliper reading', 'body.readings', [{ x_mm: 50, width_mm: 18 }], 'body.readings', 'caliper readings'],
-  ['a straight back', 'body.deepest_x_mm', [40, 60], 'body.deepest_x_mm', 'straight runs'],
-  ['a straight flank', 'body.widest_x_mm', [40, 60], 'body.widest_x_mm', 'straight runs'],
-  ['a blunt nose', 'body.nose', { depth_mm: 5, width_mm: 5 }, 'body.nose', 'blunt noses'],
   ['a sinking speed', 'setups.0.target', { sink_mm_s: 20 }, 'setups.0.target.sink_mm_s', 'sinking speed'],
   [
     'a sinking speed of one link',
@@ -282,9 +301,9 @@ describe('a design whose numbers make no bait', () => {
   test('is told of numbers, names and parts not built at once', () => {
     const thin = changed(plain, 'joints.1.gap_mm', 0);
     const lost = changed(thin, 'setups.0.hung.1.from', 'chin');
-    const flown = changed(lost, 'body.nose', { depth_mm: 4, width_mm: 4 });
+    const flown = changed(lost, 'fittings', [{ name: 'eye', x_mm: 9, z_mm: 0, mass_g: 1 }]);
     const paths = issuesOf(evaluated(flown)).map(({ path }) => path);
-    expect(paths).toEqual(['joints.1.gap_mm', 'setups.0.hung.1.from', 'body.nose']);
+    expect(paths).toEqual(['joints.1.gap_mm', 'setups.0.hung.1.from', 'fittings']);
   });
 
   test('is told of expressions before anything is made of their values', () => {

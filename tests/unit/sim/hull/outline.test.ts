@@ -15,13 +15,13 @@ function at(outline: Outline, x: number): { readonly height: number; readonly sl
 
 /** A quarter that is leaner towards a stem, and peaks nearer the nose: nothing about it is symmetric. */
 const SHAD = buildOutline(
-  50.4,
+  [50.4, 50.4],
   140,
   end({ run: 50.4, rise: 22, fullness: 0.79 }),
   end({ run: 89.6, level: 2, rise: 20, half: 5, round: 3, fullness: 0.74 }),
 );
 const LEAN = buildOutline(
-  50,
+  [50, 50],
   140,
   end({ run: 50, rise: 22, fullness: 0.8 }),
   end({ run: 90, rise: 22, half: 5, round: 3, fullness: 0.55 }),
@@ -33,7 +33,7 @@ describe('two equal quarters that fill pi/4 of their boxes', () => {
     [20, 19.9],
     [150, 6],
   ])('are an ellipse of semi-axes %d and %d mm, to a millionth of a millimetre', (run, rise) => {
-    const half = buildOutline(run, 2 * run, end({ run, rise }), end({ run, rise }));
+    const half = buildOutline([run, run], 2 * run, end({ run, rise }), end({ run, rise }));
     let most = 0;
     for (let i = 0; i <= 2000; i++) {
       const x = (2 * run * i) / 2000;
@@ -76,7 +76,7 @@ describe('any outline', () => {
     const wanted = -Math.sqrt(noseA * tailA) / (noseRun * tailRun);
     for (const side of [-1, 1]) {
       // slope over distance is the second derivative to the first order, so one halving takes the error out
-      const bend = (step: number) => at(outline, outline.peak + side * step).slope / (side * step);
+      const bend = (step: number) => at(outline, outline.peak[0] + side * step).slope / (side * step);
       const found = 2 * bend(0.005) - bend(0.01);
       expect(Math.abs(found / wanted - 1)).toBeLessThan(1e-4);
     }
@@ -85,7 +85,7 @@ describe('any outline', () => {
   test('caps its bend where one side is so much shorter that it would dip', () => {
     const short = end({ run: 20, rise: 18 });
     const long = end({ run: 180, rise: 18 });
-    const outline = buildOutline(20, 200, short, long);
+    const outline = buildOutline([20, 20], 200, short, long);
     // A = 18 on both sides; sqrt(A A)/(20 · 180) = 0.005, but 3 A/180² = 1/600
     const bend = (step: number) => at(outline, 20 + step).slope / step;
     expect(2 * bend(0.005) - bend(0.01)).toBeCloseTo(-1 / 600, 7);
@@ -104,7 +104,7 @@ describe('an end', () => {
   test('that is plain is round by a (H² - e²)/L/2', () => {
     expect(tipRadius(SHAD, 'nose') / (0.5 * ((SHAD.nose.a * 22 ** 2) / 50.4)) - 1).toBeCloseTo(0, 6);
     // an ellipse: b²/a; five digits, since its fullness is met to 3e-7
-    const ellipse = buildOutline(60, 120, end({}), end({}));
+    const ellipse = buildOutline([60, 60], 120, end({}), end({}));
     expect(tipRadius(ellipse, 'nose')).toBeCloseTo(18 ** 2 / 60, 5);
     expect(tipRadius(ellipse, 'tail')).toBeCloseTo(18 ** 2 / 60, 5);
   });
