@@ -10,6 +10,8 @@ type WorkedBody = WorkedFile['body'];
 const BACK_SHARE = { low: 0.1, high: 0.9 };
 /** Nearer to an end the quarter outline would be steeper than a bait is, and its mesh coarse. */
 const STATION_SHARE = { low: 0.1, high: 0.9 };
+/** Readings nearer to each other, as a share of the length, would bend an outline into a step. */
+const READING_SHARE = 0.01;
 /** A tenth of 140 is not quite 14 in binary; a station on the very limit is meant to be allowed. */
 const ROUNDING_MM = 1e-9;
 
@@ -103,10 +105,12 @@ function readingIssues(body: WorkedBody): readonly Issue[] {
       const allowed = `between 0 mm and ${withUnit(body.length_mm, '_mm')}, both excluded`;
       return refuse('x_mm', `${x} is no place on the body; allowed is ${allowed}`, 'measure from the nose tip');
     }
-    const earlier = readings.findIndex((other) => other.x_mm === reading.x_mm);
+    const apart = READING_SHARE * body.length_mm - ROUNDING_MM;
+    const earlier = readings.findIndex((other) => Math.abs(other.x_mm - reading.x_mm) < apart);
     if (earlier < i) {
-      const message = `there is a reading at ${x} already: body.readings.${earlier}; one at a station is allowed`;
-      return refuse('x_mm', message, 'write both into one reading');
+      const other = withUnit(readings[earlier].x_mm, '_mm');
+      const message = `${x} is too near body.readings.${earlier} at ${other}; a hundredth of the length apart is allowed`;
+      return refuse('x_mm', message, 'write both into one reading, or leave one out');
     }
     const { height_mm: height, back_mm: back, belly_mm: belly, width_mm: width } = reading;
     if (height !== undefined && (back !== undefined || belly !== undefined)) {

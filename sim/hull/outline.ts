@@ -79,15 +79,19 @@ export function buildOutline(peak: readonly [Mm, Mm], length: Mm, nose: End, tai
   };
 }
 
+/** Stations this close, as a share of the length, are one and the same to calipers: far less than a jaw's width. */
+const NEAR_SHARE = 0.01;
+
 /**
- * The outline bent by ratios of measured to drawn at stations in rising order: 1 at the peak unless one stands there,
- * constant before the first and after the last. The height over the line from tip to tip is what is multiplied, so tips
+ * The outline bent by ratios of measured to drawn at stations in rising order: 1 at the peak unless one stands there
+ * (or within a hundredth of the length), constant before the first and after the last. The height over the line from tip to tip is what is multiplied, so tips
  * stay where they are.
  */
 export function bend(outline: Outline, measured: readonly (readonly [Mm, number])[]): Outline {
   if (measured.length === 0) return outline;
+  const near = NEAR_SHARE * outline.length;
   const [from, to] = outline.peak;
-  const anchors = measured.some(([x]) => x >= from && x <= to) ? [] : from === to ? [from] : [from, to];
+  const anchors = measured.some(([x]) => x >= from - near && x <= to + near) ? [] : from === to ? [from] : [from, to];
   const nodes = [...measured, ...anchors.map((x) => [x, 1] as const)].toSorted((a, b) => a[0] - b[0]);
   // level to both tips, so that the bend sets in without a kink
   const all = [[0, nodes[0][1]] as const, ...nodes, [outline.length, nodes[nodes.length - 1][1]] as const];

@@ -115,8 +115,28 @@ function body({ length, height, width }: Bait): fc.Arbitrary<BodyEntry> {
   const station = fc.oneof(
     decimal(0.15, 0.8).map((share): Num => rounded(share * length)),
     decimal(0.15, 0.8).map((share): Num => `length_mm * ${share}`),
+    fc
+      .tuple(decimal(0.15, 0.45), decimal(0.5, 0.8))
+      .map(([from, to]): [Num, Num] => [rounded(from * length), `length_mm * ${to}`]),
   );
   const shape = {
+    nose: seldom(
+      fc.record({
+        depth_mm: decimal(0.05, 0.4).map((share) => rounded(share * height)),
+        width_mm: decimal(0.1, 0.5).map((share) => rounded(share * width)),
+      }),
+    ),
+    board: seldom(fc.record({ back_edge_mm: decimal(0, 8), belly_edge_mm: decimal(0, 8) })),
+    readings: seldom(
+      fc.uniqueArray(
+        fc.record({
+          x_mm: decimal(0.1, 0.9).map((share) => rounded(share * length)),
+          height_mm: maybe(decimal(0.6, 0.9).map((share) => rounded(share * height))),
+          width_mm: decimal(0.6, 0.9).map((share) => rounded(share * width)),
+        }),
+        { maxLength: 3, comparator: (a, b) => Math.abs(a.x_mm - b.x_mm) < 0.02 * length },
+      ),
+    ),
     back: decimal(0.35, 0.65),
     deepest: maybe(station),
     widest: maybe(station),
@@ -140,7 +160,7 @@ function body({ length, height, width }: Bait): fc.Arbitrary<BodyEntry> {
       stemmed,
     )
     .map(
-      ({ back, deepest, widest, above, below, breadth, outlines, tail }): BodyEntry => ({
+      ({ back, deepest, widest, above, below, breadth, outlines, nose, tail, board, readings }): BodyEntry => ({
         length_mm: length,
         height_mm: height,
         width_mm: width,
@@ -150,8 +170,16 @@ function body({ length, height, width }: Bait): fc.Arbitrary<BodyEntry> {
         ...present('back', outlines[0]),
         ...present('belly', outlines[1]),
         ...present('plan', outlines[2]),
+        ...present('nose', nose),
         ...present('tail', tail),
-        section: { kind: 'oval', above, below, ...present('breadth', breadth) },
+        section:
+          board === undefined
+            ? { kind: 'oval', above, below, ...present('breadth', breadth) }
+            : { kind: 'board', ...board },
+        ...present(
+          'readings',
+          readings?.map(({ height_mm, ...rest }) => ({ ...rest, ...present('height_mm', height_mm) })),
+        ),
       }),
     );
 }
@@ -340,6 +368,11 @@ function rounded(value: number): number {
 
 function maybe<Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | undefined> {
   return fc.option(value, { nil: undefined, freq: 2 });
+}
+
+/** Once in five: what changes a body so much that with it always there few designs could be made. */
+function seldom<Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | undefined> {
+  return fc.oneof({ arbitrary: fc.constant(undefined), weight: 4 }, { arbitrary: value, weight: 1 });
 }
 
 /** A field, or no field at all where there is no value. */
