@@ -28,7 +28,7 @@ export interface TypedUnit {
   /** In lower case, powers as plain digits: what may be typed for it. */
   readonly spellings: readonly string[];
   /** The unit that may follow it in one quantity, as inches follow feet, and how many of those make one of it. */
-  readonly then?: { readonly symbol: string; readonly make: number };
+  readonly parts?: { readonly symbol: string; readonly count: number };
 }
 
 function unit(symbol: string, times: number, digits: number, ...spellings: readonly string[]): TypedUnit {
@@ -48,7 +48,7 @@ export const UNITS: Readonly<Record<QuantityKind, readonly TypedUnit[]>> = {
     unit('in', MM_PER_INCH, 4, 'in.', 'inch', 'inches', ...DOUBLE_PRIMES),
     {
       ...unit('ft', MM_PER_FOOT, 5, 'ft.', 'foot', 'feet', ...PRIMES),
-      then: { symbol: 'in', make: 12 },
+      parts: { symbol: 'in', count: 12 },
     },
     unit('thou', MM_PER_INCH / 1000, 1),
   ],
@@ -59,25 +59,35 @@ export const UNITS: Readonly<Record<QuantityKind, readonly TypedUnit[]>> = {
     unit('oz', GRAM_PER_OUNCE, 4, 'oz.', 'ounce', 'ounces'),
     {
       ...unit('lb', GRAM_PER_POUND, 5, 'lb.', 'lbs', 'lbs.', 'pound', 'pounds'),
-      then: { symbol: 'oz', make: 16 },
+      parts: { symbol: 'oz', count: 16 },
     },
     unit('grains', GRAM_PER_GRAIN, 1, 'grain'),
   ],
   density: [
     unit('g/cm³', 1, 5, 'g/cm3', 'g/cc', 'g/ml', 'kg/l', 'kg/dm3'),
     unit('kg/m³', 0.001, 2, 'kg/m3', 'g/l'),
-    unit('lb/ft³', GRAM_PER_CM3_IN_POUND_PER_FT3, 3, 'lb/ft3', 'lbs/ft3', 'lb/cu ft', 'lbs/cu ft', 'lb/cubic foot', 'pcf'),
+    unit(
+      'lb/ft³',
+      GRAM_PER_CM3_IN_POUND_PER_FT3,
+      3,
+      'lb/ft3',
+      'lbs/ft3',
+      'lb/cu ft',
+      'lbs/cu ft',
+      'lb/cubic foot',
+      'pcf',
+    ),
     unit('oz/in³', GRAM_PER_CM3_IN_OUNCE_PER_IN3, 4, 'oz/in3', 'oz/cu in', 'oz/cubic inch'),
     unit('lb/in³', 16 * GRAM_PER_CM3_IN_OUNCE_PER_IN3, 5, 'lb/in3', 'lbs/in3', 'lb/cu in', 'lb/cubic inch'),
   ],
   angle: [
     {
       ...unit('°', 1, 3, 'deg', 'deg.', 'degree', 'degrees'),
-      then: { symbol: '′', make: 60 },
+      parts: { symbol: '′', count: 60 },
     },
     {
       ...unit('′', 1 / 60, 2, ...PRIMES, 'arcmin'),
-      then: { symbol: '″', make: 60 },
+      parts: { symbol: '″', count: 60 },
     },
     unit('″', 1 / 3600, 1, ...DOUBLE_PRIMES, 'arcsec'),
     unit('rad', degreeFromRadian(1), 6, 'radian', 'radians'),
@@ -132,7 +142,9 @@ function longest(text: string, units: readonly TypedUnit[]): { unit: TypedUnit; 
   let best: { unit: TypedUnit; length: number } | null = null;
   for (const unit of units) {
     for (const spelling of unit.spellings) {
-      const ends = !/[a-z\d]$/.test(spelling) || !/^[\p{L}\d/]/u.test(text.slice(spelling.length));
+      // 1'2" is feet and inches, 1ft2 might be square feet
+      const more = /[a-z\d]$/.test(spelling) ? /^[\p{L}\d/]/u : /^\p{L}/u;
+      const ends = !more.test(text.slice(spelling.length));
       if (text.startsWith(spelling) && ends && spelling.length > (best?.length ?? 0)) {
         best = { unit, length: spelling.length };
       }

@@ -37,20 +37,31 @@ const MOST_CHARACTERS = 60;
 export function parseQuantity(typed: string, { kind, unit }: QuantityStyle): Quantity {
   const shown = unitNamed(kind, unit);
   if (shown === undefined) throw new Error(`${unit} is no unit of ${kind}; there are ${unitList(kind)}`);
+  const refuse = (because: string): Quantity => ({
+    ok: false,
+    message: `"${shortened(typed)}" is not read: ${because}`,
+  });
+  if (typed.trim().length > MOST_CHARACTERS) return refuse(`at most ${MOST_CHARACTERS} characters are read`);
   const text = normalised(typed);
-  if (text === '') return { ok: false, message: `Nothing typed: type a ${kind}, such as ${EXAMPLES[kind]}` };
-  const refuse = (because: string): Quantity => ({ ok: false, message: `"${shortened(typed)}" is not read: ${because}` });
-  if (typed.length > MOST_CHARACTERS) return refuse(`at most ${MOST_CHARACTERS} characters are read`);
+  if (text === '') return { ok: false, message: `Nothing typed: type ${WHAT[kind]}, such as ${EXAMPLES[kind]}` };
   const sign = /^[-−+] ?/.exec(text)?.[0] ?? '';
   const parts = readParts(text.slice(sign.length), kind, shown);
   if ('because' in parts) return refuse(parts.because);
   const minus = /^[-−]/.test(sign);
   const value = valueIn(parts, minus);
-  const [{ number, unit: of }] = parts;
-  const alone = parts.length === 1 && of === shown;
-  const plain = alone && number.plain;
-  return { ok: true, value, understood: understood(value, parts, minus, kind, shown), plain };
+  const [{ number, unit: first }] = parts;
+  const plain = parts.length === 1 && first === shown && number.plain;
+  return { ok: true, value, understood: understood({ value, parts, minus, file: UNITS[kind][0], shown }), plain };
 }
+
+const WHAT: Readonly<Record<QuantityKind, string>> = {
+  length: 'a length',
+  mass: 'a mass',
+  density: 'a density',
+  angle: 'an angle',
+  temperature: 'a temperature',
+  salinity: 'a salinity',
+};
 
 const EXAMPLES: Readonly<Record<QuantityKind, string>> = {
   length: '35, 1 3/8 in or 3.5 cm',
@@ -79,18 +90,20 @@ function readParts(text: string, kind: QuantityKind, shown: TypedUnit): readonly
   let larger = first.part;
   let rest = first.rest;
   while (rest !== '') {
-    const then = larger.unit.then;
-    const smaller = then === undefined ? undefined : unitNamed(kind, then.symbol);
-    if (then === undefined || smaller === undefined) return { because: nothingAfter(larger) };
+    const divided = larger.unit.parts;
+    const smaller = divided === undefined ? undefined : unitNamed(kind, divided.symbol);
+    if (divided === undefined || smaller === undefined) return { because: nothingAfter(larger) };
     // 5'-3 1/2" is how a drawing joins feet and inches
     const next = readPart(rest.replace(/^-(?=\d)/, ''), kind, smaller);
     if ('because' in next) return next;
     if (next.part.unit !== smaller) return { because: nothingAfter(larger, smaller) };
     if (larger.number.fraction || !Number.isInteger(larger.number.value)) {
-      return { because: `${larger.number.text} ${larger.unit.symbol} is not whole, so that no ${smaller.symbol} can follow` };
+      return {
+        because: `${larger.number.text} ${larger.unit.symbol} is not whole, so that no ${smaller.symbol} can follow`,
+      };
     }
-    if (next.part.number.value >= then.make) {
-      return { because: `${then.make} ${smaller.symbol} make one ${larger.unit.symbol}; fewer can follow it` };
+    if (next.part.number.value >= divided.count) {
+      return { because: `${divided.count} ${smaller.symbol} make one ${larger.unit.symbol}; fewer can follow it` };
     }
     parts.push(next.part);
     larger = next.part;
@@ -136,18 +149,19 @@ function valueIn(parts: readonly [Part, ...Part[]], minus: boolean): number {
   return meant(sum);
 }
 
+interface Understood {
+  readonly value: number;
+  readonly parts: readonly [Part, ...Part[]];
+  readonly minus: boolean;
+  readonly file: TypedUnit;
+  readonly shown: TypedUnit;
+}
+
 /** What was read, in plain form, and what it comes to in the unit shown, or in the file's where it is in that shown. */
-function understood(
-  value: number,
-  parts: readonly [Part, ...Part[]],
-  minus: boolean,
-  kind: QuantityKind,
-  shown: TypedUnit,
-): string {
+function understood({ value, parts, minus, file, shown }: Understood): string {
   const read = parts.map(({ number, unit }) => `${number.text}${spaceBefore(unit)}${unit.symbol}`).join(' ');
   const written = minus && value !== 0 ? `-${read}` : read;
   const [{ number, unit }] = parts;
-  const file = UNITS[kind][0];
   const inShown = parts.length === 1 && unit === shown;
   if (inShown && shown === file && !number.fraction) return written;
   return `${written} ${formatInUnit(value, inShown ? file : shown)}`;

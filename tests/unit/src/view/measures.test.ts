@@ -4,7 +4,7 @@ import { type Measure, type MeasureKind, measureOf } from '../../../../src/view/
 const KINDS: readonly MeasureKind[] = ['length', 'mass', 'density', 'angle', 'temperature', 'salinity'];
 
 /** What was typed, as the file's number. */
-function valueOf(measure: Measure, text: string): number {
+function valueRead(measure: Measure, text: string): number {
   const read = measure.read(text);
   if (!read.ok) throw new Error(read.message);
   return read.value;
@@ -13,18 +13,18 @@ function valueOf(measure: Measure, text: string): number {
 describe('A number typed where inches and ounces are shown', () => {
   test('is in them: three eighths are stored as 9.525 mm, without the noise of the factor', () => {
     // 1 in is 25.4 mm: International Yard and Pound Agreement (1959)
-    expect(valueOf(measureOf('length', 'in-oz'), '0.375')).toBe(9.525);
-    expect(valueOf(measureOf('length', 'in-oz'), '3/8')).toBe(9.525);
+    expect(valueRead(measureOf('length', 'in-oz'), '0.375')).toBe(9.525);
+    expect(valueRead(measureOf('length', 'in-oz'), '3/8')).toBe(9.525);
   });
 
   test('is in them: a quarter is stored as 7.08738078125 g', () => {
     // 1 oz is 28.349523125 g: International Yard and Pound Agreement (1959)
-    expect(valueOf(measureOf('mass', 'in-oz'), '0.25')).toBe(7.08738078125);
+    expect(valueRead(measureOf('mass', 'in-oz'), '0.25')).toBe(7.08738078125);
   });
 
   test('is whatever its own unit says', () => {
-    expect(valueOf(measureOf('length', 'in-oz'), '35 mm')).toBe(35);
-    expect(valueOf(measureOf('mass', 'in-oz'), '2.1 g')).toBe(2.1);
+    expect(valueRead(measureOf('length', 'in-oz'), '35 mm')).toBe(35);
+    expect(valueRead(measureOf('mass', 'in-oz'), '2.1 g')).toBe(2.1);
   });
 });
 
@@ -65,11 +65,11 @@ test.each([
 test('What stands in a box, typed again, is what was stored, wherever the box has room for it', () => {
   for (const kind of KINDS) {
     const metric = measureOf(kind, 'mm-g');
-    for (const value of [0, 2, 20, 35]) expect(valueOf(metric, metric.write(value))).toBe(value);
+    for (const value of [0, 2, 20, 35]) expect(valueRead(metric, metric.write(value))).toBe(value);
   }
   for (const value of [0.36, 0.99823]) {
     const density = measureOf('density', 'mm-g');
-    expect(valueOf(density, density.write(value))).toBe(value);
+    expect(valueRead(density, density.write(value))).toBe(value);
   }
 });
 
