@@ -159,7 +159,7 @@ export function QuantityField(props: QuantityFieldProps) {
         </span>
         <Stepper word={`More ${label.toLowerCase()}`} sign="+" onStep={() => stepBy(1)} onLetGo={letGo} />
       </span>
-      <span className="echo" id={echoId} aria-live="polite">
+      <span className="note" id={echoId} aria-live="polite">
         {echo}
       </span>
       {props.note !== null && (

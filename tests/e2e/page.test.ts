@@ -371,6 +371,8 @@ describe('A number that is changed', () => {
     // 140 mm / 25.4
     expect(await page.getByLabel('Length, in').inputValue()).toBe('5.5118');
     expect(await headline(page)).toMatch(/sinks, 0\.04\d oz heavier/);
+    // the head ends half a gap of 2 mm before its joint at 58.8 mm: 57.8 mm / 25.4 is 2.2756, and 2 9/32 is 2.28125
+    expect(await textOf(page.getByRole('region', { name: '1 head', exact: true }))).toContain('0 in to ≈ 2 9/32 in');
     const sentences = await page.locator('.verdict, .warnings, .aim, .title-block').allInnerTexts();
     expect(sentences.join('\n')).not.toMatch(/\d (mm|g)\b(?!\/)/);
     await enter(page, page.getByLabel('Length, in'), '5.625');
