@@ -1,8 +1,6 @@
 /** A number as a maker writes it, without its sign. */
 export interface TypedNumber {
   readonly value: number;
-  /** Top and bottom of what was written, so that a factor can be put in between before anything is rounded. */
-  readonly over: readonly [number, number];
   /** As it is written back: 1 3/8, or a decimal with a point. */
   readonly text: string;
   /** A decimal with a point, or no point at all. */
@@ -55,7 +53,7 @@ function decimalOf(before: string, mark: string | undefined, after: string): Num
   const whole = before.replace(/^0+(?=\d)/, '') || '0';
   const text = after === '' ? whole : `${whole}.${after}`;
   const value = Number(text);
-  return { value, over: [value, 1], text, plain: mark !== ',', fraction: false };
+  return { value, text, plain: mark !== ',', fraction: false };
 }
 
 /** A whole number, which may be nothing, and a fraction. */
@@ -68,9 +66,8 @@ function withFraction(before: string, above: string, below: string): NumberRead 
   if (before !== '' && top >= bottom) {
     return { because: `${above}/${below} is no part of one, to stand after a whole number; type one such as 1 3/8` };
   }
-  const over: readonly [number, number] = [whole * bottom + top, bottom];
   const text = before === '' ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`;
-  return { value: over[0] / bottom, over, text, plain: false, fraction: true };
+  return { value: (whole * bottom + top) / bottom, text, plain: false, fraction: true };
 }
 
 /**

@@ -141,10 +141,8 @@ function valueIn(parts: readonly [Part, ...Part[]], minus: boolean): number {
   if (parts.length === 1 && unit.times === 1 && unit.zero === 0 && !number.fraction) {
     return minus && number.value !== 0 ? -number.value : number.value;
   }
-  const sum = parts.reduce((total, { number: { over }, unit: { times, zero } }) => {
-    const top = minus ? -over[0] : over[0];
-    // the factor goes in before the division: 11 x 25.4 / 8 keeps what 1.375 would lose of a third
-    return total + ((top - zero * over[1]) * times) / over[1];
+  const sum = parts.reduce((total, { number: { value }, unit: { times, zero } }) => {
+    return total + ((minus ? -value : value) - zero) * times;
   }, 0);
   return meant(sum);
 }
