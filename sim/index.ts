@@ -39,3 +39,8 @@ export {
   formatPercent,
   type NumberStyle,
 } from './units/format.ts';
+export { formatDecimal } from './units/format-decimal.ts';
+export { FINEST_RULER, rulerFraction } from './units/format-ruler.ts';
+export { meant } from './units/meant.ts';
+export { parseQuantity, type Quantity } from './units/parse.ts';
+export type { QuantityKind } from './units/parse-units.ts';

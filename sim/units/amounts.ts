@@ -1,5 +1,6 @@
 import type { Gram, Mm } from './brand.ts';
 import { formatLength, formatMass, type NumberStyle } from './format.ts';
+import { FINEST_RULER, formatRuler } from './format-ruler.ts';
 
 /** The pairs of units a maker may read in; nothing stored ever changes with them. */
 export type UnitSystem = 'mm-g' | 'in-oz';
@@ -7,17 +8,21 @@ export type UnitSystem = 'mm-g' | 'in-oz';
 /** Writes lengths and masses in one pair of units. */
 export interface Amounts {
   length(length: Mm, style?: NumberStyle): string;
+  /** A length that is marked out, drilled or sawn: as a ruler has it, in inches the nearest 1/64. */
+  ruled(length: Mm): string;
   mass(mass: Gram, style?: NumberStyle): string;
 }
 
 const AMOUNTS: Readonly<Record<UnitSystem, Amounts>> = {
   'mm-g': {
     length: (length, style) => formatLength(length, 'mm', style),
+    ruled: (length) => formatLength(length, 'mm'),
     mass: (mass, style) => formatMass(mass, 'g', style),
   },
   // a hundredth of a gram is 0.0004 oz: what says how finely grams are given does not say it of ounces
   'in-oz': {
     length: (length, style) => formatLength(length, 'in', { signed: style?.signed === true }),
+    ruled: (length) => formatRuler(length, FINEST_RULER),
     mass: (mass, style) => formatMass(mass, 'oz', { signed: style?.signed === true }),
   },
 };

@@ -3,9 +3,25 @@ import type { Gram, GramPerMm2, GramPerMm3, Mm, Radian } from './brand.ts';
 // Every factor here is exact by definition; each name reads `to, from`.
 
 /** Exact: the international inch of 1959. */
-const MM_PER_INCH = 25.4;
+export const MM_PER_INCH = 25.4;
+/** Exact: twelve inches. */
+export const MM_PER_FOOT = 304.8;
+/** Exact: the international avoirdupois pound (1959). */
+export const GRAM_PER_POUND = 453.59237;
 /** Exact: one sixteenth of the international avoirdupois pound of 453.59237 g (1959). */
-const GRAM_PER_OUNCE = 28.349523125;
+export const GRAM_PER_OUNCE = 28.349523125;
+/** Exact: one seven-thousandth of the pound. */
+export const GRAM_PER_GRAIN = 0.06479891;
+/** Exact: a foot is 30.48 cm. */
+export const GRAM_PER_CM3_IN_POUND_PER_FT3 = GRAM_PER_POUND / 30.48 ** 3;
+/** Exact: an inch is 2.54 cm. */
+export const GRAM_PER_CM3_IN_OUNCE_PER_IN3 = GRAM_PER_OUNCE / 2.54 ** 3;
+/** Exact: 180 degrees from the freezing point of water to its boiling point are 100 of Celsius. */
+export const CELSIUS_PER_FAHRENHEIT = 5 / 9;
+/** Exact: what a thermometer in Fahrenheit reads at 0 degrees Celsius. */
+export const FAHRENHEIT_AT_0_CELSIUS = 32;
+/** Exact: the definition of the degree Celsius. */
+export const KELVIN_AT_0_CELSIUS = 273.15;
 /** Exact: half a turn is pi radians and 180 degrees. */
 const RADIAN_PER_DEGREE = Math.PI / 180;
 /** Exact: (10 mm)^3. */

@@ -1,54 +1,88 @@
-import { gramFromOunce, inchFromMm, mmFromInch, ounceFromGram, type UnitSystem } from '../../sim/index.ts';
+import {
+  FINEST_RULER,
+  formatDecimal,
+  gramFromOunce,
+  inchFromMm,
+  meant,
+  mmFromInch,
+  ounceFromGram,
+  parseQuantity,
+  type Quantity,
+  type QuantityKind,
+  rulerFraction,
+  type UnitSystem,
+} from '../../sim/index.ts';
+import { stepped } from '../ui/stepped.ts';
 
 /** The kinds of number that a maker types. */
-export type MeasureKind = 'length' | 'mass' | 'density' | 'temperature' | 'salinity';
+export type MeasureKind = QuantityKind;
 
-/** How a kind of number is shown and typed. The file's own units are mm, g, g/cm³, °C and g/kg. */
+/** How a kind of number is shown and typed. Values are in the file's units: mm, g, g/cm³, degrees, °C and g/kg. */
 export interface Measure {
+  /** As shown behind the number. */
   readonly unit: string;
-  /** The number as shown, from the file's unit. */
-  shown(stored: number): number;
-  /** The number in the file's unit, without the noise that a factor leaves in the last places. */
-  stored(shown: number): number;
+  /** The number as it stands in its box, without the unit. */
+  write(value: number): string;
+  /** What was typed, in this or any other unit. */
+  read(text: string): Quantity;
+  /** The next value above (by = 1) or below (-1) that is a whole number of steps, or ten of them. */
+  stepped(value: number, by: number): number;
+}
+
+/** What a measure is made of. The two ways between the file's unit and that shown undo each other. */
+interface Making {
+  readonly kind: MeasureKind;
+  readonly unit: string;
   /** Decimals that always stand, and the most that are shown. */
   readonly digits: readonly [least: number, most: number];
   /** What one press of an arrow key or a stepper adds, in the unit shown. */
   readonly step: number;
+  shown?(value: number): number;
+  stored?(shown: number): number;
+  /** Another way to write a value, where it can be written so. */
+  instead?(value: number): string | null;
 }
 
-/** Digits that are meant: a double carries 15 to 17, and the factors' noise sits in the last few. */
-const MEANT_DIGITS = 12;
+const same = (number: number): number => number;
 
-const asStored = (number: number): number => number;
-
-function measure(unit: string, digits: Measure['digits'], step: number): Measure {
-  return { unit, shown: asStored, stored: asStored, digits, step };
+function measure(making: Making): Measure {
+  const { kind, unit, digits, step, shown = same, stored = same, instead } = making;
+  return {
+    unit,
+    write: (value) => instead?.(value) ?? formatDecimal(shown(value), digits),
+    read: (text) => parseQuantity(text, { kind, unit }),
+    stepped: (value, by) => meant(stored(stepped(meant(shown(value)), step, by))),
+  };
 }
 
 const METRIC: Readonly<Record<MeasureKind, Measure>> = {
-  length: measure('mm', [1, 3], 0.5),
-  mass: measure('g', [1, 3], 0.1),
-  density: measure('g/cm³', [2, 5], 0.01),
-  temperature: measure('°C', [0, 1], 1),
-  salinity: measure('g/kg', [0, 2], 1),
+  length: measure({ kind: 'length', unit: 'mm', digits: [1, 3], step: 0.5 }),
+  mass: measure({ kind: 'mass', unit: 'g', digits: [1, 3], step: 0.1 }),
+  density: measure({ kind: 'density', unit: 'g/cm³', digits: [2, 5], step: 0.01 }),
+  angle: measure({ kind: 'angle', unit: '°', digits: [1, 3], step: 0.5 }),
+  temperature: measure({ kind: 'temperature', unit: '°C', digits: [0, 1], step: 1 }),
+  salinity: measure({ kind: 'salinity', unit: 'g/kg', digits: [0, 2], step: 1 }),
 };
 
 const INCH_OUNCE: Readonly<Record<MeasureKind, Measure>> = {
   ...METRIC,
-  length: {
+  length: measure({
+    kind: 'length',
     unit: 'in',
-    shown: inchFromMm,
-    stored: (inch) => Number(mmFromInch(inch).toPrecision(MEANT_DIGITS)),
     digits: [4, 4],
-    step: 1 / 64,
-  },
-  mass: {
+    step: 1 / FINEST_RULER,
+    shown: inchFromMm,
+    stored: mmFromInch,
+    instead: (length) => rulerFraction(length, FINEST_RULER),
+  }),
+  mass: measure({
+    kind: 'mass',
     unit: 'oz',
-    shown: ounceFromGram,
-    stored: (ounce) => Number(gramFromOunce(ounce).toPrecision(MEANT_DIGITS)),
     digits: [4, 4],
     step: 0.005,
-  },
+    shown: ounceFromGram,
+    stored: gramFromOunce,
+  }),
 };
 
 /** How this kind of number is shown in these units. Densities and the water are metric in both. */

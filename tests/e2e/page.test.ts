@@ -59,6 +59,16 @@ async function enter(page: Page, field: Locator, text: string): Promise<void> {
   await settled(page);
 }
 
+/** What is said of a field to who cannot see what stands around it. */
+const descriptionOf = (field: Locator) =>
+  field.evaluate((element) =>
+    (element.getAttribute('aria-describedby') ?? '')
+      .split(' ')
+      .map((id) => document.getElementById(id)?.textContent ?? '')
+      .join(' ')
+      .trim(),
+  );
+
 /** The words that can be seen there. */
 const textOf = async (place: Locator) => (await place.allInnerTexts()).join('\n');
 const headline = (page: Page) => textOf(page.getByRole('status'));
@@ -281,15 +291,64 @@ describe('A number that is changed', () => {
     expect(await page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true);
   });
 
-  test('to something that is no plain number is refused beside the field, and the bait stays', async () => {
+  test('to something that cannot be read is refused beside the field with the reason, and nothing is lost', async () => {
     const page = await openPage();
     const before = await headline(page);
     const gap = group(page, /^Joint 1/).getByLabel('Gap, mm');
-    await gap.fill('3/8');
+    await gap.fill('1,234');
     await gap.press('Tab');
-    expect(await textOf(group(page, /^Joint 1/))).toContain('"3/8" is not a plain number');
+    const reason = '"1,234" is not read: it could be 1.234 or 1234; type the one that is meant';
+    expect(await textOf(group(page, /^Joint 1/))).toContain(reason);
     expect(await gap.getAttribute('aria-invalid')).toBe('true');
+    expect(await descriptionOf(gap)).toContain(reason);
+    expect(await gap.inputValue()).toBe('1,234');
     expect(await headline(page)).toBe(before);
+    expect(await page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true);
+    await gap.fill('1.5');
+    await gap.press('Enter');
+    expect(await gap.getAttribute('aria-invalid')).not.toBe('true');
+    expect(await textOf(group(page, /^Joint 1/))).not.toContain('not read');
+  });
+
+  test('in any unit and any fraction says how it was understood, and stays as typed until the field is left', async () => {
+    const page = await openPage();
+    const length = page.getByLabel('Length, mm');
+    await enter(page, length, '5-1/2"');
+    // 5.5 in x 25.4
+    expect(await textOf(group(page, 'Body'))).toContain('5 1/2 in = 139.7 mm');
+    expect(await descriptionOf(length)).toBe('5 1/2 in = 139.7 mm');
+    expect(await length.inputValue()).toBe('5-1/2"');
+    await length.press('Tab');
+    expect(await length.inputValue()).toBe('139.7');
+    expect(await descriptionOf(length)).toBe('5 1/2 in = 139.7 mm');
+    await page.getByRole('radio', { name: 'in, oz' }).click();
+    expect(await page.getByLabel('Length, in').inputValue()).toBe('5 1/2');
+    expect(await textOf(group(page, 'Body'))).not.toContain('=');
+    await page.getByRole('radio', { name: 'mm, g' }).click();
+    await page.getByRole('button', { name: 'Undo length' }).click();
+    expect(await length.inputValue()).toBe('140.0');
+  });
+
+  test('is one undo step from the field that still has it as typed', async () => {
+    const page = await openPage();
+    const mass = group(page, 'Ballast').getByLabel('Lead, g');
+    const before = await mass.inputValue();
+    await enter(page, mass, '¼ oz');
+    // 28.349523125 / 4
+    expect(await descriptionOf(mass)).toBe('1/4 oz ≈ 7.087 g');
+    await mass.press('Control+z');
+    await settled(page);
+    expect(await mass.inputValue()).toBe(before);
+    expect(await descriptionOf(mass)).toBe('');
+    expect(await page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true);
+  });
+
+  test('typed as it stands, or as the same in another unit, changes nothing', async () => {
+    const page = await openPage();
+    const joint = group(page, /^Joint 1/);
+    await enter(page, joint.getByLabel('Place, mm'), '5.88 cm');
+    expect(await textOf(joint)).toContain('5.88 cm = 58.8 mm');
+    expect(await textOf(joint)).toContain('from length_mm * 0.42');
     expect(await page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true);
   });
 
@@ -312,6 +371,8 @@ describe('A number that is changed', () => {
     // 140 mm / 25.4
     expect(await page.getByLabel('Length, in').inputValue()).toBe('5.5118');
     expect(await headline(page)).toMatch(/sinks, 0\.04\d oz heavier/);
+    // the head ends half a gap of 2 mm before its joint at 58.8 mm: 57.8 mm / 25.4 is 2.2756, and 2 9/32 is 2.28125
+    expect(await textOf(page.getByRole('region', { name: '1 head', exact: true }))).toContain('0 in to ≈ 2 9/32 in');
     const sentences = await page.locator('.verdict, .warnings, .aim, .title-block').allInnerTexts();
     expect(sentences.join('\n')).not.toMatch(/\d (mm|g)\b(?!\/)/);
     await enter(page, page.getByLabel('Length, in'), '5.625');

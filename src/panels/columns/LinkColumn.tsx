@@ -40,7 +40,7 @@ export function LinkColumn({ spec }: { readonly spec: LinkSpec }) {
       </div>
       {float === undefined ? <div /> : <Numbers float={float} />}
       <p className="span">
-        {amounts.length(span[0])} to {amounts.length(span[1])}
+        {amounts.ruled(span[0])} to {amounts.ruled(span[1])}
       </p>
     </section>
   );

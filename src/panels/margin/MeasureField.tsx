@@ -9,18 +9,15 @@ import type { Field } from './fields.ts';
 /** One number of the design, in the units shown, with what stands against it. */
 export function MeasureField({ field, issue }: { readonly field: Field; readonly issue: Issue | undefined }) {
   const units = useView((view) => view.units);
-  const measure = measureOf(field.kind, units);
   return (
     <QuantityField
       label={field.label}
-      unit={measure.unit}
-      value={field.value === null ? null : measure.shown(field.value)}
-      digits={measure.digits}
-      step={measure.step}
+      measure={measureOf(field.kind, units)}
+      value={field.value}
       note={field.note}
       complaint={issue === undefined ? null : issueWords(issue, units)}
-      onPreview={(shown) => previewEdit(field.edit(measure.stored(shown)))}
-      onCommit={(shown) => makeEdit(field.edited, field.edit(measure.stored(shown)))}
+      onPreview={(value) => previewEdit(field.edit(value))}
+      onCommit={(value) => makeEdit(field.edited, field.edit(value))}
       onCancel={cancelPreview}
     />
   );

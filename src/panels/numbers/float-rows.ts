@@ -48,7 +48,7 @@ function steadiness(float: Float, amounts: Amounts): Row {
 
 /** A place along the bait: `37.8 mm`, or in the unit shown. */
 export function placeWords(x: number, amounts: Amounts): string {
-  return `${amounts.length(x)} from the nose`;
+  return `${amounts.ruled(x)} from the nose`;
 }
 
 /** How many of what: `2 eyes`. */

@@ -68,7 +68,7 @@ function Pickable({ kind, name }: { readonly kind: 'hung' | 'hole'; readonly nam
 }
 
 function holeWords(hole: PlacedHole, amounts: Amounts): string {
-  const drilled = `${amounts.length(hole.diameter)} hole, ${amounts.length(hole.depth)} deep from the ${hole.hole.from}`;
+  const drilled = `${amounts.ruled(hole.diameter)} hole, ${amounts.ruled(hole.depth)} deep from the ${hole.hole.from}`;
   const lead = hole.lead === null ? 'empty' : `${amounts.mass(hole.lead.mass)} of lead`;
   return `${lead} in a ${drilled}, ${placeWords(hole.mouth[0], amounts)}`;
 }

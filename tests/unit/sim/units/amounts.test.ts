@@ -7,6 +7,11 @@ test('Amounts are to 0.1 mm and g, or to 0.001 in and oz whatever is asked of gr
   expect([inch.length(25.4), inch.mass(28.349523125, { digits: 2, signed: true })]).toEqual(['1.000 in', '+1.000 oz']);
 });
 
+test('What is marked out or drilled is as the ruler has it: to 0.1 mm, or the nearest 1/64 in, which says if it is not all', () => {
+  expect([9.525, 16.5, 0].map(amountsIn('mm-g').ruled)).toEqual(['9.5 mm', '16.5 mm', '0.0 mm']);
+  expect([9.525, 16.5, 0].map(amountsIn('in-oz').ruled)).toEqual(['3/8 in', '≈ 21/32 in', '0 in']);
+});
+
 describe('A sentence in inches and ounces', () => {
   test.each([
     ['joint 1 at 203.2 mm, gap 0.8 mm', 'joint 1 at 8.00 in, gap 0.03 in'],
