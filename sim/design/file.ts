@@ -129,7 +129,7 @@ export interface PinHingeEntry extends WireEntry {
 
 export interface LinkedEyesEntry extends WireEntry {
   readonly kind: 'linked-eyes';
-  /** One pair of eyes at each height. */
+  /** One pair of eyes at each height, one of each link: the fore link's loops stand upright, the aft link's lie flat. */
   readonly z_mm: readonly Num[];
 }
 

@@ -12,8 +12,6 @@ const WHY = {
   run: 'straight runs are not built yet; this version takes one station',
   board: 'board sections are not built yet; this version floats oval ones',
   readings: 'caliper readings are not built yet; this version floats the outlines as drawn',
-  knuckle: 'knuckle faces are not built yet; this version floats flat and bevelled faces',
-  linkedEyes: 'linked eyes are not built yet; this version hinges on a pin',
   fittings: 'fittings are not built yet; this version floats without them',
   fins: 'fins are not built yet; this version floats without them',
   sinkSpeed: 'targets by sinking speed are not built yet; this version takes net_wet_g, the weight under water',
@@ -23,17 +21,13 @@ type Part = keyof typeof WHY;
 
 /** Every part of the design that this version cannot float. */
 export function notBuiltIssues(file: WorkedFile): readonly Issue[] {
-  const { body, joints, setups } = file;
+  const { body, setups } = file;
   return [
     ...refuseIf(body.nose !== undefined, 'nose', 'body.nose'),
     ...refuseIf(Array.isArray(body.deepest_x_mm), 'run', 'body.deepest_x_mm'),
     ...refuseIf(Array.isArray(body.widest_x_mm), 'run', 'body.widest_x_mm'),
     ...refuseIf(body.section.kind === 'board', 'board', 'body.section.kind'),
     ...refuseIf((body.readings ?? []).length > 0, 'readings', 'body.readings'),
-    ...joints.flatMap(({ faces, hinge }, index) => [
-      ...refuseIf(faces.kind === 'knuckle', 'knuckle', `joints.${index}.faces.kind`),
-      ...refuseIf(hinge.kind === 'linked-eyes', 'linkedEyes', `joints.${index}.hinge.kind`),
-    ]),
     ...refuseIf((file.fittings ?? []).length > 0, 'fittings', 'fittings'),
     ...refuseIf((file.fins ?? []).length > 0, 'fins', 'fins'),
     ...setups.flatMap(({ target, link_targets: targets = {} }, index) => [
