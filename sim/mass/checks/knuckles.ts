@@ -29,6 +29,9 @@ export function knuckleIssues(hull: Hull, joints: Design['joints'], skinGrowth: 
 /** A larger knuckle reaches further along the body, where that may be wider still: raised until it is enough. */
 function leastRadius(needed: (radius: Mm) => Mm, given: Mm): Mm {
   let radius = given;
-  while (needed(radius) > radius) radius = Math.ceil(needed(radius) / SAID_TO_MM) * SAID_TO_MM;
+  for (let least = needed(radius); least > radius; least = needed(radius)) {
+    // by rounding the next hundredth may come out a hair under what is needed
+    radius = Math.max(least, Math.ceil(least / SAID_TO_MM) * SAID_TO_MM);
+  }
   return radius;
 }
