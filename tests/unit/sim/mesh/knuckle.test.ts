@@ -199,6 +199,17 @@ describe('a coat', () => {
   });
 });
 
+describe('a knuckle just as wide as the body', () => {
+  test.each([0, 1])('still has link %d closed, and its volume to half a per cent', (i) => {
+    // the body is 10 wide at 60 and hardly less at the axis, so the nose turns almost square to the flank
+    const spec = linksOf(knuckle('aft', 10))[i];
+    expect(validateMesh(meshOf(spec, 2))).toEqual([]);
+    expect(Math.abs(measureVolume(meshOf(spec, 2)).volume / volumeOf(spec) - 1)).toBeLessThan(5e-3);
+    const [coarse, fine] = [2, 4].map((finer) => Math.abs(measureVolume(meshOf(spec, finer)).volume - volumeOf(spec)));
+    expect(fine).toBeLessThan(coarse / 2);
+  });
+});
+
 describe('a knuckle of a huge radius', () => {
   test.each(['fore', 'aft'] as const)('is a flat face: on the %s link', (on) => {
     const flat = linksOf({ kind: 'flat' });
