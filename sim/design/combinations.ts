@@ -1,12 +1,26 @@
 import type { Issue } from '../flow/outcome.ts';
 import type { WorkedFile } from './work-out.ts';
 
-/** Fields that must go together, or must not: a hanger's place, a slug's diameter. */
+/** Fields that must go together, or must not: a knuckle and its pin, a hanger's place, a slug's diameter. */
 export function combinationIssues(file: WorkedFile): readonly Issue[] {
   return [
+    ...file.joints.flatMap((joint, index) => knuckleHinge(joint, `joints.${index}.hinge`)),
     ...file.hangers.flatMap((hanger, index) => hangerPlace(hanger, `hangers.${index}`)),
     ...(file.shop?.lead ?? []).flatMap((lead, index) => leadDiameter(lead, `shop.lead.${index}`)),
   ];
+}
+
+/** A knuckle turns about its own axis, so that is where its pin stands; eyes that only hold each other have none. */
+function knuckleHinge({ faces, hinge }: WorkedFile['joints'][number], path: string): readonly Issue[] {
+  if (faces.kind !== 'knuckle') return [];
+  if (hinge.kind === 'linked-eyes') {
+    const message = 'linked eyes let a knuckle slide in its hollow; it turns on "pin" alone';
+    const hint = 'hinge it on a pin, or make the faces flat or bevelled';
+    return [{ code: 'design/out-of-place', path: `${path}.kind`, message, hint }];
+  }
+  if (hinge.pin.x_mm === undefined) return [];
+  const message = 'the pin of a knuckle stands on its axis; x_mm says nothing there';
+  return [{ code: 'design/out-of-place', path: `${path}.pin.x_mm`, message, hint: 'take x_mm out' }];
 }
 
 function hangerPlace(hanger: WorkedFile['hangers'][number], path: string): readonly Issue[] {

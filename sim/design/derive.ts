@@ -10,21 +10,7 @@ import {
 } from '../units/convert.ts';
 import { isAlong } from './combinations.ts';
 import { bodyFrom } from './derive-body.ts';
-import type {
-  Coat,
-  Design,
-  Hanger,
-  Hole,
-  Hung,
-  Joint,
-  LeadStock,
-  PinHinge,
-  Setup,
-  Shop,
-  Target,
-  Water,
-  Wire,
-} from './design.ts';
+import type { Coat, Design, Hanger, Hole, Hung, Joint, LeadStock, Setup, Shop, Target, Water, Wire } from './design.ts';
 import { notBuilt } from './not-built.ts';
 import type { WorkedFile } from './work-out.ts';
 
@@ -60,36 +46,41 @@ export function designFrom(file: WorkedFile): Design {
 
 function jointFrom(joint: WorkedJoint): Joint {
   const { x_mm: x, gap_mm: gap, slots = [] } = joint;
+  const faces = facesFrom(joint.faces, x, gap);
   return {
     x,
     gap,
-    faces: facesFrom(joint.faces),
-    hinge: hingeFrom(joint.hinge, x),
+    faces,
+    hinge: hingeFrom(joint.hinge, faces.kind === 'knuckle' ? faces.axis : x),
     slots: slots.map((slot) => ({ in: slot.in, width: slot.width_mm, depth: slot.depth_mm, z: slot.z_mm })),
   };
 }
 
-/** Flat faces are bevels of no angle. */
-function facesFrom(faces: WorkedJoint['faces']): Joint['faces'] {
+/** Flat faces are bevels of no angle. The nose of a knuckle begins where a flat face would stand. */
+function facesFrom(faces: WorkedJoint['faces'], x: number, gap: number): Joint['faces'] {
   switch (faces.kind) {
     case 'flat':
       return { kind: 'bevel', fore: 0, aft: 0 };
     case 'bevel':
       return { kind: 'bevel', fore: radianFromDegree(faces.fore_deg), aft: radianFromDegree(faces.aft_deg) };
-    case 'knuckle':
-      throw notBuilt('knuckle');
+    case 'knuckle': {
+      const { on, radius_mm: radius } = faces;
+      const toAxis = gap / 2 + radius;
+      return { kind: 'knuckle', on, radius, axis: on === 'aft' ? x + toAxis : x - toAxis };
+    }
   }
 }
 
-function hingeFrom(hinge: WorkedJoint['hinge'], x: number): PinHinge {
-  if (hinge.kind === 'linked-eyes') throw notBuilt('linkedEyes');
+/** usual: where the pin stands if nothing is said. */
+function hingeFrom(hinge: WorkedJoint['hinge'], usual: number): Joint['hinge'] {
+  if (hinge.kind === 'linked-eyes') return { kind: 'linked-eyes', z: hinge.z_mm, ...wireFrom(hinge) };
   const { pin } = hinge;
   return {
     kind: 'pin',
     eyes: hinge.eyes.map((eye) => ({ in: eye.in, z: eye.z_mm })),
     ...wireFrom(hinge),
     pin: {
-      x: pin.x_mm ?? x,
+      x: pin.x_mm ?? usual,
       diameter: pin.diameter_mm,
       z: pin.z_mm,
       heldBy: pin.held_by,

@@ -99,10 +99,26 @@ export interface Joint {
   /** Middle of the gap on the centre line. */
   readonly x: Mm;
   readonly gap: Mm;
-  /** Both faces fall back from an upright ridge on the centre line, each by its own angle; 0 is flat. */
-  readonly faces: { readonly kind: 'bevel'; readonly fore: Radian; readonly aft: Radian };
-  readonly hinge: PinHinge;
+  readonly faces: Bevels | Knuckle;
+  readonly hinge: PinHinge | LinkedEyes;
   readonly slots: readonly Slot[];
+}
+
+/** Both faces fall back from an upright ridge on the centre line, each by its own angle; 0 is flat. */
+export interface Bevels {
+  readonly kind: 'bevel';
+  readonly fore: Radian;
+  readonly aft: Radian;
+}
+
+/** An upright round nose on one link, a hollow about the same axis and wider by the gap in the other. */
+export interface Knuckle {
+  readonly kind: 'knuckle';
+  /** The link that has the nose. */
+  readonly on: Side;
+  readonly radius: Mm;
+  /** x of the axis, on which the pin stands. */
+  readonly axis: Mm;
 }
 
 /** An upright pin through screw eyes. */
@@ -111,6 +127,12 @@ export interface PinHinge extends Wire {
   /** in: the link that holds the shank. */
   readonly eyes: readonly { readonly in: Side; readonly z: Mm }[];
   readonly pin: Pin;
+}
+
+/** Screw eyes that hold each other, one of each link at each height. */
+export interface LinkedEyes extends Wire {
+  readonly kind: 'linked-eyes';
+  readonly z: readonly Mm[];
 }
 
 export interface Pin {

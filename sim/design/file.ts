@@ -129,7 +129,7 @@ export interface PinHingeEntry extends WireEntry {
 
 export interface LinkedEyesEntry extends WireEntry {
   readonly kind: 'linked-eyes';
-  /** One pair of eyes at each height. */
+  /** One pair of eyes at each height, one of each link: the fore link's loops stand upright, the aft link's lie flat. */
   readonly z_mm: readonly Num[];
 }
 
@@ -140,7 +140,10 @@ export interface SlotEntry {
   readonly z_mm: NumPair;
 }
 
-/** Upright. x_mm: x_mm of the joint if left out. held_by: the link it is glued in, which carries its weight. */
+/**
+ * Upright. x_mm: x_mm of the joint if left out; a knuckle's pin is its axis and takes none. held_by: the link it is
+ * glued in, which carries its weight.
+ */
 export interface PinEntry {
   readonly diameter_mm: Num;
   readonly z_mm: NumPair;

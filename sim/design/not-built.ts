@@ -8,8 +8,6 @@ import type { WorkedFile } from './work-out.ts';
  */
 
 const WHY = {
-  knuckle: 'knuckle faces are not built yet; this version floats flat and bevelled faces',
-  linkedEyes: 'linked eyes are not built yet; this version hinges on a pin',
   fittings: 'fittings are not built yet; this version floats without them',
   fins: 'fins are not built yet; this version floats without them',
   sinkSpeed: 'targets by sinking speed are not built yet; this version takes net_wet_g, the weight under water',
@@ -19,12 +17,8 @@ type Part = keyof typeof WHY;
 
 /** Every part of the design that this version cannot float. */
 export function notBuiltIssues(file: WorkedFile): readonly Issue[] {
-  const { joints, setups } = file;
+  const { setups } = file;
   return [
-    ...joints.flatMap(({ faces, hinge }, index) => [
-      ...refuseIf(faces.kind === 'knuckle', 'knuckle', `joints.${index}.faces.kind`),
-      ...refuseIf(hinge.kind === 'linked-eyes', 'linkedEyes', `joints.${index}.hinge.kind`),
-    ]),
     ...refuseIf((file.fittings ?? []).length > 0, 'fittings', 'fittings'),
     ...refuseIf((file.fins ?? []).length > 0, 'fins', 'fins'),
     ...setups.flatMap(({ target, link_targets: targets = {} }, index) => [

@@ -110,7 +110,7 @@ const joint = fields({
       ...wire,
       pin: fields({ diameter_mm: num, z_mm: pair, x_mm: some, held_by: side, density_g_cm3: some }),
     }),
-    fields({ kind: z.literal('linked-eyes'), z_mm: z.array(num).min(1).max(3), ...wire }),
+    fields({ kind: z.literal('linked-eyes'), z_mm: z.array(num).min(1).max(2), ...wire }),
   ]),
   slots: optional(z.array(fields({ in: side, width_mm: num, depth_mm: num, z_mm: pair })).max(6)),
 });

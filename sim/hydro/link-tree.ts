@@ -1,5 +1,5 @@
 import type { Mesh, Topology } from '../mesh/mesh.ts';
-import { countsOf, type LinkCounts, layOutVertices } from '../mesh/topology.ts';
+import { countsOf, facePoint, faceStrips, type LinkCounts, layOutVertices } from '../mesh/topology.ts';
 import { buildTreeShape, fitTree, type Tree, type TreeShape } from './tree.ts';
 
 const shapes = new WeakMap<Topology, TreeShape>();
@@ -33,16 +33,22 @@ function spindle(counts: LinkCounts): Float64Array {
       put(vertex, x, SPINDLE.halfWidth * Math.sin(angle), -SPINDLE.halfHeight * Math.cos(angle));
     }
   }
-  const ridge = (first: number, x: number) => {
+  const face = (end: 'fore' | 'aft', first: number, x: number) => {
+    const strips = faceStrips(counts, end);
     for (let level = 1; level < counts.steps; level++) {
-      put(first + level - 1, x, 0, -SPINDLE.halfHeight * Math.cos((Math.PI * level) / counts.steps));
+      const angle = (Math.PI * level) / counts.steps;
+      const [rim, z] = [SPINDLE.halfWidth * Math.sin(angle), -SPINDLE.halfHeight * Math.cos(angle)];
+      for (let column = 1 - strips; column < strips; column++) {
+        put(facePoint(first, strips, level, column), x, (rim * column) / strips, z);
+      }
     }
   };
   if (layout.forePole >= 0) put(layout.forePole, 0, 0, 0);
-  else ridge(layout.foreRidge, 0);
+  else face('fore', layout.foreRidge, 0);
   if (layout.aftPole >= 0) put(layout.aftPole, SPINDLE.length, 0, 0);
-  else ridge(layout.aftRidge, SPINDLE.length);
+  else face('aft', layout.aftRidge, SPINDLE.length);
   // slots far off, so that the first cuts set them apart from the skin they lie inside
-  for (let vertex = layout.slots; vertex < layout.vertexCount; vertex++) put(vertex, 1000 + vertex, 0, 0);
+  const firstSlot = layout.slots[0] ?? layout.vertexCount;
+  for (let vertex = firstSlot; vertex < layout.vertexCount; vertex++) put(vertex, 1000 + vertex, 0, 0);
   return positions;
 }

@@ -1,17 +1,31 @@
-import type { Design, Slot } from '../design/design.ts';
+import type { Design, Joint, Side, Slot } from '../design/design.ts';
 import type { Mm } from '../units/brand.ts';
 
+/** A joint face, symmetric about the centre plane. */
+export type Face = BevelFace | RoundFace;
+
 /**
- * A joint face: x = at + lean·|y|, an upright ridge (or a flat face) symmetric about the centre plane. The ridge is the
- * part of the link that reaches furthest into the gap.
+ * x = at + lean·|y|: an upright ridge, or a flat face. The ridge is the part of the link that reaches furthest into the
+ * gap.
  */
-export interface Face {
+export interface BevelFace {
   /** The bare face on the centre line. */
   readonly at: Mm;
   /** Negative on the aft end of a link, positive on its fore end, 0 when flat. */
   readonly lean: number;
   /** Which way out of the wood is. */
-  readonly looks: 'fore' | 'aft';
+  readonly looks: Side;
+}
+
+/**
+ * A part of an upright cylinder, x = axis ∓ √(radius² - y²): the nose of a knuckle where the axis lies in the wood, its
+ * hollow where the axis lies before the face.
+ */
+export interface RoundFace {
+  readonly at: Mm;
+  readonly axis: Mm;
+  readonly radius: Mm;
+  readonly looks: Side;
 }
 
 /** One link of the bait: the piece of the body between two faces. */
@@ -41,8 +55,8 @@ export function cutLinks(length: Mm, links: Design['links'], joints: Design['joi
   return links.map((link, index) => {
     const fore = joints[index - 1] ?? null;
     const aft = joints[index] ?? null;
-    const foreFace: Face | null = fore && { at: fore.x + fore.gap / 2, lean: Math.tan(fore.faces.aft), looks: 'fore' };
-    const aftFace: Face | null = aft && { at: aft.x - aft.gap / 2, lean: -Math.tan(aft.faces.fore), looks: 'aft' };
+    const foreFace = fore && faceOfJoint(fore, 'aft');
+    const aftFace = aft && faceOfJoint(aft, 'fore');
     const slotsOf = (joint: number, side: 'fore' | 'aft', opens: 'fore' | 'aft') =>
       (joints[joint]?.slots ?? []).flatMap((slot, i) =>
         slot.in === side ? [{ ...slot, opens, path: `joints.${joint}.slots.${i}` }] : [],
@@ -58,9 +72,48 @@ export function cutLinks(length: Mm, links: Design['links'], joints: Design['joi
   });
 }
 
+/** The face that a joint gives to the link on one of its sides. */
+function faceOfJoint({ x, gap, faces }: Joint, side: Side): Face {
+  const [at, looks] = side === 'fore' ? ([x - gap / 2, 'aft'] as const) : ([x + gap / 2, 'fore'] as const);
+  if (faces.kind === 'bevel') {
+    return { at, lean: side === 'fore' ? -Math.tan(faces.fore) : Math.tan(faces.aft), looks };
+  }
+  return { at, axis: faces.axis, radius: side === faces.on ? faces.radius : faces.radius + gap, looks };
+}
+
+/** Whether a face is a knuckle's, nose or hollow. */
+export function isRound(face: Face): face is RoundFace {
+  return 'radius' in face;
+}
+
 /** Where a face stands at a distance y from the centre plane. */
 export function faceAt(face: Face, y: Mm): Mm {
-  return face.at + face.lean * Math.abs(y);
+  if (!isRound(face)) return face.at + face.lean * Math.abs(y);
+  const behind = sagitta(face.radius, y);
+  return face.axis > face.at ? face.at + behind : face.at - behind;
+}
+
+/** How far a face lies further into its wood at y than on the centre line; negative in a hollow. */
+export function fallBack(face: Face, y: Mm): Mm {
+  if (!isRound(face)) return Math.abs(face.lean) * Math.abs(y);
+  return face.looks === 'fore' ? faceAt(face, y) - face.at : face.at - faceAt(face, y);
+}
+
+/** The mean of `fallBack` over |y| <= half. On a circle: R - (√(R² - h²) + R²/h · asin(h/R))/2, by its segment. */
+export function meanFallBack(face: Face, half: Mm): Mm {
+  if (!isRound(face)) return fallBack(face, half) / 2;
+  const { radius } = face;
+  const share = Math.min(1, half / radius);
+  const mean = radius - (radius * (Math.sqrt(1 - share * share) + Math.asin(share) / share)) / 2;
+  return fallBack(face, half) < 0 ? -mean : mean;
+}
+
+/**
+ * R - √(R² - y²), written so that a large radius keeps its digits. Past the end of the radius, where no face is made,
+ * it goes on rising, so that whoever looks for where a line meets the face always finds his way back.
+ */
+function sagitta(radius: Mm, y: Mm): Mm {
+  return (y * y) / (radius + Math.sqrt(Math.max(0, radius * radius - y * y)));
 }
 
 /** x of a slot's square end inside the wood, bare. `face`: the bare face it opens to. */

@@ -1,4 +1,4 @@
-import type { Design, Hanger, Joint, Setup, Wire } from '../design/design.ts';
+import type { Design, Hanger, Joint, LinkedEyes, PinHinge, Setup, Side, Wire } from '../design/design.ts';
 import { type Hull, stationOf } from '../hull/hull.ts';
 import { type Face, faceAt, type LinkSpec, ownerAt, slotFloor } from '../links/cut.ts';
 import { bracketedRoot } from '../numerics/root.ts';
@@ -20,13 +20,11 @@ export function placeHardware(
   hung: Setup['hung'],
   holes: Setup['holes'],
 ): Hardware {
-  const hingeEyes = joints.flatMap((joint, j) =>
-    joint.hinge.eyes.map((eye, i) => placeHingeEye(links, joint, j, i, eye.in === 'fore' ? j : j + 1)),
-  );
+  const hingeEyes = joints.flatMap((joint, j) => placeHingeEyes(links, joint, j));
   const hangerEyes = hangers.map((hanger) => placeHanger(hull, joints, hanger));
   return {
     eyes: [...hingeEyes, ...hangerEyes],
-    pins: joints.map((joint, j) => placePin(links, joint, j)),
+    pins: joints.flatMap(({ hinge }, j) => (hinge.kind === 'pin' ? [placePin(links, hinge, j)] : [])),
     holes: holes.map((hole) => placeHole(hull, hole, ownerAt(joints, hole.x))),
     hung: hung.flatMap((item): PlacedHung[] => {
       const eye = hangerEyes.find((candidate) => candidate.name === item.from);
@@ -89,10 +87,19 @@ function placeEye(size: Wire, seat: EyeSeat): PlacedEye {
   };
 }
 
-function placeHingeEye(links: readonly LinkSpec[], joint: Joint, j: number, i: number, link: number): PlacedEye {
+/** In the order of the file: eyes on a pin one by one, linked ones in pairs, the fore link's first. */
+function placeHingeEyes(links: readonly LinkSpec[], joint: Joint, j: number): readonly PlacedEye[] {
   const { hinge } = joint;
-  const { z } = hinge.eyes[i];
-  const inAft = link > j;
+  if (hinge.kind === 'pin') return hinge.eyes.map((_, i) => placePinEye(links, hinge, j, i));
+  return hinge.z.flatMap((z, i) =>
+    (['fore', 'aft'] as const).map((side) => placeLinkedEye(links, joint.x, hinge, side, z, j, i)),
+  );
+}
+
+function placePinEye(links: readonly LinkSpec[], hinge: PinHinge, j: number, i: number): PlacedEye {
+  const { z, in: side } = hinge.eyes[i];
+  const inAft = side === 'aft';
+  const link = inAft ? j + 1 : j;
   const face = (inAft ? links[link].foreFace : links[link].aftFace) as Face;
   return placeEye(hinge, {
     name: `joint ${j + 1}, eye ${i + 1}`,
@@ -105,6 +112,50 @@ function placeHingeEye(links: readonly LinkSpec[], joint: Joint, j: number, i: n
     stand: inAft ? face.at - hinge.pin.x : hinge.pin.x - face.at,
     mass: null,
   });
+}
+
+/**
+ * Middle of the loop of a linked eye. Pulled taut at the middle of the gap the two wires cross there at right angles,
+ * each round the inside of the other's loop, so each loop's middle stands half a bore on its own side of it.
+ */
+export function linkedLoopAt(jointX: Mm, { bore }: Wire, side: Side): Mm {
+  return side === 'fore' ? jointX - bore / 2 : jointX + bore / 2;
+}
+
+/** The fore link's loop stands upright and the aft link's lies flat: two loops only link when they cross. */
+function placeLinkedEye(
+  links: readonly LinkSpec[],
+  jointX: Mm,
+  hinge: LinkedEyes,
+  side: Side,
+  z: Mm,
+  j: number,
+  i: number,
+): PlacedEye {
+  const inAft = side === 'aft';
+  const link = inAft ? j + 1 : j;
+  const loop = linkedLoopAt(jointX, hinge, side);
+  const entry = shankEntry(links[link], inAft ? 'fore' : 'aft', z);
+  return placeEye(hinge, {
+    name: `joint ${j + 1}, ${side} eye ${i + 1}`,
+    kind: 'hinge',
+    link,
+    loop: [loop, 0, z],
+    axis: inAft ? [0, 0, 1] : [0, 1, 0],
+    inward: [inAft ? 1 : -1, 0, 0],
+    entry: [entry, 0, z],
+    stand: inAft ? entry - loop : loop - entry,
+    mass: null,
+  });
+}
+
+/** Where a shank along x at a height goes into the bare wood behind a face: at the floor of its slot, if one is there. */
+function shankEntry(spec: LinkSpec, opens: 'fore' | 'aft', z: Mm): Mm {
+  const face = (opens === 'fore' ? spec.foreFace : spec.aftFace) as Face;
+  const floors = spec.slots
+    .filter((slot) => slot.opens === opens && slot.z[0] < z && z < slot.z[1])
+    .map((slot) => slotFloor(slot, face));
+  return opens === 'fore' ? Math.max(face.at, ...floors) : Math.min(face.at, ...floors);
 }
 
 function placeHanger(hull: Hull, joints: Design['joints'], hanger: Hanger): PlacedEye {
@@ -139,8 +190,7 @@ function endAt(hull: Hull, end: 'nose' | 'tail', z: Mm): Mm {
   return bracketedRoot(outline, tip, hull.back.peak[end === 'nose' ? 0 : 1], 1e-9).x;
 }
 
-function placePin(links: readonly LinkSpec[], joint: Joint, j: number): PlacedPin {
-  const { pin } = joint.hinge;
+function placePin(links: readonly LinkSpec[], { pin }: PinHinge, j: number): PlacedPin {
   const link = pin.heldBy === 'fore' ? j : j + 1;
   const wet = wetRuns(links[link], pin.heldBy, pin.x, pin.z);
   return {

@@ -10,7 +10,7 @@ export interface PlacedEye {
   readonly link: number;
   /** Middle of the loop. */
   readonly loop: Vec3;
-  /** Axis of the loop's hole: along the pin for a hinge eye. */
+  /** Axis of the loop's hole: along the pin for an eye on one. */
   readonly axis: Vec3;
   /** Unit vector along the shank into the wood. */
   readonly inward: Vec3;

@@ -3,7 +3,9 @@ import { type Issue, SimError } from '../flow/outcome.ts';
 import type { Hull } from '../hull/hull.ts';
 import type { LinkSpec } from '../links/cut.ts';
 import { clearanceIssues, type PathOf } from './checks/clearance.ts';
-import { gapIssues, hingeIssues, jointIssues } from './checks/joints.ts';
+import { hingeIssues } from './checks/hinges.ts';
+import { gapIssues, jointIssues } from './checks/joints.ts';
+import { knuckleIssues } from './checks/knuckles.ts';
 import { holeIssues, shankIssue } from './checks/parts.ts';
 import { slotIssues } from './checks/slots.ts';
 import type { FixedHardware } from './placed.ts';
@@ -11,7 +13,7 @@ import type { FixedHardware } from './placed.ts';
 /**
  * Whether the bait can be made at all: joints in order, slots inside the skin, hinges that turn, shanks and holes in
  * wood and clear of each other, lead that fits its hole. Throws SimError with every problem; where joints are out of
- * order only those are told, since nothing else has a place then.
+ * order, or a knuckle is slimmer than the body, only those are told, since nothing else has a place then.
  */
 export function checkSound(
   hull: Hull,
@@ -21,12 +23,11 @@ export function checkSound(
   coats: Setup['coats'],
   setupIndex: number,
 ): true {
-  const misplaced = jointIssues(hull, links, joints);
+  const films = coats.filter((coat) => coat.kind === 'film');
+  const skinGrowth = films.reduce((sum, { thickness }) => sum + thickness, 0);
+  const misplaced = [...jointIssues(hull, links, joints), ...knuckleIssues(hull, joints, skinGrowth)];
   if (misplaced.length > 0) throw new SimError(misplaced);
-  const growth = coats.reduce(
-    (sum, coat) => sum + (coat.kind === 'film' && coat.covers === 'all' ? coat.thickness : 0),
-    0,
-  );
+  const growth = films.reduce((sum, { covers, thickness }) => sum + (covers === 'all' ? thickness : 0), 0);
   const paths = pathsOf(joints, setupIndex);
   const issues: readonly Issue[] = [
     ...gapIssues(joints, growth),
@@ -42,7 +43,12 @@ export function checkSound(
 
 /** Hardware lists hinge eyes first, joint by joint, then hangers; holes as the setup has them. */
 function pathsOf(joints: Design['joints'], setupIndex: number): PathOf {
-  const hingeEyes = joints.flatMap((joint, j) => joint.hinge.eyes.map((_, i) => `joints.${j}.hinge.eyes.${i}`));
+  const hingeEyes = joints.flatMap(({ hinge }, j) =>
+    hinge.kind === 'pin'
+      ? hinge.eyes.map((_, i) => `joints.${j}.hinge.eyes.${i}`)
+      : // of each pair the file has the height alone, so what is wrong with either stands with the hinge
+        hinge.z.flatMap(() => [`joints.${j}.hinge`, `joints.${j}.hinge`]),
+  );
   return {
     eye: (i) => hingeEyes[i] ?? `hangers.${i - hingeEyes.length}`,
     hole: (i) => `setups.${setupIndex}.holes.${i}`,

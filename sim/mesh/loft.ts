@@ -2,10 +2,10 @@ import type { BoardSection, OvalSection } from '../design/design.ts';
 import { boardStation, emptyBoardRing, fillBoardRing } from '../hull/board.ts';
 import { type Hull, stationAt } from '../hull/hull.ts';
 import { buildUnitRing, type UnitRing } from '../hull/section.ts';
-import { type Face, faceAt, type LinkSlot, type LinkSpec, slotFloor } from '../links/cut.ts';
+import { type BevelFace, type Face, faceAt, isRound, type LinkSlot, type LinkSpec, slotFloor } from '../links/cut.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import type { Mm } from '../units/brand.ts';
-import { type LinkCounts, layOutVertices, SLOT_CORNERS, type VertexLayout } from './topology.ts';
+import { facePoint, faceStrips, type LinkCounts, layOutVertices, mouthStrips, type VertexLayout } from './topology.ts';
 
 /** How far coats have grown the outside and the joint faces (slots grow inwards by as much as faces). */
 export interface Growth {
@@ -15,7 +15,7 @@ export interface Growth {
 
 /**
  * Vertex positions of one link, grown by its coats, in the order of `layOutVertices`. Each lengthwise line of the skin
- * runs from face to face (or tip): where it meets a bevel is solved for, and its stations are spread between by the
+ * runs from face to face (or tip): where it meets a face is solved for, and its stations are spread between by the
  * angle t of x = length (1 - cos t)/2, which crowds them towards the tips as the round ends need.
  */
 export function loftLink(hull: Hull, spec: LinkSpec, counts: LinkCounts, growth: Growth): Float64Array {
@@ -43,20 +43,29 @@ export function loftLink(hull: Hull, spec: LinkSpec, counts: LinkCounts, growth:
   }
   if (layout.forePole >= 0) put(positions, layout.forePole, -growth.skin, 0, hull.back.nose.level);
   if (layout.aftPole >= 0) put(positions, layout.aftPole, hull.length + growth.skin, 0, hull.back.tail.level);
-  if (foreFace) putRidge(positions, layout, counts, layout.firstRing, layout.foreRidge, foreFace.at);
-  if (aftFace) putRidge(positions, layout, counts, layout.lastRing, layout.aftRidge, aftFace.at);
+  if (foreFace) putFace(positions, layout, counts, 'fore', foreFace);
+  if (aftFace) putFace(positions, layout, counts, 'aft', aftFace);
   spec.slots.forEach((slot, i) => {
     const face = slot.opens === 'fore' ? foreFace : aftFace;
     const bare = slot.opens === 'fore' ? spec.foreFace : spec.aftFace;
-    if (face && bare) putSlot(positions, layout.slots + i * SLOT_CORNERS, slot, face, bare, growth.face);
+    if (face && bare) putSlot(positions, layout.slots[i], mouthStrips(counts, i), slot, face, bare, growth.face);
   });
   return positions;
 }
 
-/** A face moved out along its own normal, which on a bevel is a longer way along x. */
+/** A face moved out along its own normal: on a bevel a longer way along x; a knuckle gains radius, a hollow loses it. */
+export function grownFace(face: BevelFace, growth: Mm): BevelFace;
+export function grownFace(face: Face, growth: Mm): Face;
 export function grownFace(face: Face, growth: Mm): Face {
-  const outward = growth * Math.hypot(1, face.lean);
-  return { ...face, at: face.looks === 'fore' ? face.at - outward : face.at + outward };
+  const outward = isRound(face) ? growth : growth * Math.hypot(1, face.lean);
+  const at = face.looks === 'fore' ? face.at - outward : face.at + outward;
+  return isRound(face) ? { ...face, at, radius: Math.abs(face.axis - at) } : { ...face, at };
+}
+
+/** How far out a share of the way from the middle of a face to y lies, a round one measured by its angle. */
+function partWay(face: Face, y: Mm, share: number): Mm {
+  if (!isRound(face)) return y * share;
+  return face.radius * Math.sin(Math.asin(Math.min(1, y / face.radius)) * share);
 }
 
 function turnOf(x: Mm, length: Mm): number {
@@ -171,34 +180,49 @@ function put(positions: Float64Array, vertex: number, x: Mm, y: Mm, z: Mm): void
   positions[3 * vertex + 2] = z;
 }
 
-/** Ridge points stand level with the ring's own points, so that the strips between them are level too. */
-function putRidge(
+/** Points of a face stand level with the ring's own points, so that the strips between them are level too. */
+function putFace(
   positions: Float64Array,
   layout: VertexLayout,
   counts: LinkCounts,
-  station: number,
-  ridge: number,
-  at: Mm,
+  end: 'fore' | 'aft',
+  face: Face,
 ): void {
+  const [station, first] = end === 'fore' ? [layout.firstRing, layout.foreRidge] : [layout.lastRing, layout.aftRidge];
+  const strips = faceStrips(counts, end);
   const row = (station - layout.firstRing) * layout.ringSize;
   for (let level = 1; level < counts.steps; level++) {
-    put(positions, ridge + level - 1, at, 0, positions[3 * (row + level) + 2]);
+    const rim = positions[3 * (row + level) + 1];
+    const z = positions[3 * (row + level) + 2];
+    put(positions, facePoint(first, strips, level, 0), face.at, 0, z);
+    for (let column = 1; column < strips; column++) {
+      const y = partWay(face, rim, column / strips);
+      put(positions, facePoint(first, strips, level, column), faceAt(face, y), y, z);
+      put(positions, facePoint(first, strips, level, -column), faceAt(face, y), -y, z);
+    }
   }
 }
 
-function putSlot(positions: Float64Array, first: number, slot: LinkSlot, face: Face, bare: Face, growth: Mm): void {
+function putSlot(
+  positions: Float64Array,
+  first: number,
+  strips: number,
+  slot: LinkSlot,
+  face: Face,
+  bare: Face,
+  growth: Mm,
+): void {
   const aft = slot.opens === 'aft';
   const half = slot.width / 2 - growth;
   const floor = slotFloor(slot, bare) + (aft ? growth : -growth);
   // one turn, counter-clockwise seen from above, whichever way the slot opens
   const side = aft ? 1 : -1;
-  const corners: readonly (readonly [Mm, Mm])[] = [
-    [floor, -side * half],
-    [faceAt(face, half), -side * half],
-    [face.at, 0],
-    [faceAt(face, half), side * half],
-    [floor, side * half],
-  ];
+  const mouth = Array.from({ length: 2 * strips + 1 }, (_, i): readonly [Mm, Mm] => {
+    const column = i - strips;
+    const y = partWay(face, half, Math.abs(column) / strips);
+    return [faceAt(face, y), column === 0 ? 0 : side * Math.sign(column) * y];
+  });
+  const corners: readonly (readonly [Mm, Mm])[] = [[floor, -side * half], ...mouth, [floor, side * half]];
   corners.forEach(([x, y], i) => {
     put(positions, first + i, x, y, slot.z[0] + growth);
     put(positions, first + corners.length + i, x, y, slot.z[1] - growth);

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../numerics/vec3.ts';
 import type { Mm, Mm2, Mm3 } from '../units/brand.ts';
 import type { Mesh } from './mesh.ts';
-import { SLOT_MOUTH } from './topology.ts';
+import { slotMouth } from './topology.ts';
 
 export interface VolumeMeasure {
   readonly volume: Mm3;
@@ -58,6 +58,7 @@ export function measureArea(mesh: Mesh): { readonly area: Mm2; readonly centre: 
   let my = 0;
   let mz = 0;
   for (const patch of patches) {
+    const [mouthFrom, mouthTo] = patch.kind === 'slot' ? slotMouth(patch) : [0, 0];
     for (let triangle = 0; triangle < patch.count; triangle++) {
       const i = 3 * (patch.from + triangle);
       const a = 3 * index[i];
@@ -75,7 +76,7 @@ export function measureArea(mesh: Mesh): { readonly area: Mm2; readonly centre: 
       const nx = (by - ay) * (cz - az) - (bz - az) * (cy - ay);
       const ny = (bz - az) * (cx - ax) - (bx - ax) * (cz - az);
       const nz = (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
-      const mouth = patch.kind === 'slot' && triangle >= SLOT_MOUTH[0] && triangle < SLOT_MOUTH[1];
+      const mouth = triangle >= mouthFrom && triangle < mouthTo;
       const piece = (Math.sqrt(nx * nx + ny * ny + nz * nz) / 2) * (mouth ? -1 : 1);
       area += piece;
       mx += (piece * (ax + bx + cx)) / 3;

@@ -9,13 +9,36 @@ export interface LinkCounts {
   readonly foreTip: boolean;
   readonly aftTip: boolean;
   readonly slots: number;
+  /** Which faces are round, and which of the slots open to one of those; left out where none is. */
+  readonly round?: { readonly fore: boolean; readonly aft: boolean; readonly slots: readonly boolean[] };
 }
 
-/** Corners of a slot: five at the bottom, five at the top, in one turn each. */
-export const SLOT_CORNERS = 10;
+/**
+ * Strips of a face from its middle to either rim, of equal angle about the axis where it is round. A facet that spans
+ * an angle t stands off the cylinder by radius·(1 - cos(t/2)): with eight strips to a rim at most a quarter turn away,
+ * by 0.5 % of the radius, and less by the square of the step.
+ */
+export function faceStrips(counts: LinkCounts, end: 'fore' | 'aft'): number {
+  return counts.round?.[end] ? Math.max(2, Math.round(counts.steps / 4)) : 1;
+}
+
+/**
+ * Strips of a slot's mouth from its middle to either cheek. Its corners lie on the cylinder, so the mouth parts from
+ * the facets of the face by no more than the two stand off it; what is taken off for that sliver errs by as little.
+ */
+export function mouthStrips(counts: LinkCounts, slot: number): number {
+  return counts.round?.slots[slot] ? Math.max(2, Math.round(counts.steps / 8)) : 1;
+}
+
+/** Corners of a slot: floor, mouth and floor again at the bottom, as many at the top, in one turn each. */
+export function slotCorners(strips: number): number {
+  return 2 * (2 * strips + 3);
+}
 
 /** Triangles of a slot's patch that close its mouth, first and one past the last: they lie on the joint face. */
-export const SLOT_MOUTH = [8, 12] as const;
+export function slotMouth({ count }: Patch): readonly [number, number] {
+  return [count / 2, count - 4];
+}
 
 /** Where each kind of vertex starts. Rings run from the nose aft; a ring runs keel, starboard, back, port. */
 export interface VertexLayout {
@@ -26,10 +49,11 @@ export interface VertexLayout {
   /** -1 where there is none. */
   readonly forePole: number;
   readonly aftPole: number;
-  /** Ridge points of the faces, between keel and back. */
+  /** Points of the faces between keel and back, see `facePoint`. */
   readonly foreRidge: number;
   readonly aftRidge: number;
-  readonly slots: number;
+  /** First vertex of each slot. */
+  readonly slots: readonly number[];
   readonly vertexCount: number;
 }
 
@@ -46,11 +70,21 @@ export function layOutVertices(counts: LinkCounts): VertexLayout {
   };
   const forePole = take(counts.foreTip, 1);
   const aftPole = take(counts.aftTip, 1);
-  const foreRidge = take(!counts.foreTip, counts.steps - 1);
-  const aftRidge = take(!counts.aftTip, counts.steps - 1);
-  const slots = next;
-  next += counts.slots * SLOT_CORNERS;
+  const pointsOfFace = (end: 'fore' | 'aft') => (counts.steps - 1) * faceRow(faceStrips(counts, end));
+  const foreRidge = take(!counts.foreTip, pointsOfFace('fore'));
+  const aftRidge = take(!counts.aftTip, pointsOfFace('aft'));
+  const slots = Array.from({ length: counts.slots }, (_, slot) => take(true, slotCorners(mouthStrips(counts, slot))));
   return { ringSize, firstRing, lastRing, forePole, aftPole, foreRidge, aftRidge, slots, vertexCount: next };
+}
+
+/** Points of a face on one level, its rim left out. */
+function faceRow(strips: number): number {
+  return 2 * strips - 1;
+}
+
+/** Vertex of a face whose points start at `first`: level from 1 over the keel; column 0 is the middle, + starboard, - port. */
+export function facePoint(first: number, strips: number, level: number, column: number): number {
+  return first + (level - 1) * faceRow(strips) + (column >= 0 ? column : strips - 1 - column);
 }
 
 const made = new Map<string, Topology>();
@@ -63,7 +97,7 @@ export function countsOf(topology: Topology): LinkCounts | undefined {
 
 /** The topology of these counts: the same object every time. */
 export function linkTopology(counts: LinkCounts): Topology {
-  const key = `${counts.bands}x${counts.steps}${counts.foreTip ? ' fore tip' : ''}${counts.aftTip ? ' aft tip' : ''} ${counts.slots} slots`;
+  const key = `${counts.bands}x${counts.steps}${counts.foreTip ? ' fore tip' : ''}${counts.aftTip ? ' aft tip' : ''} ${counts.slots} slots${roundKey(counts)}`;
   let topology = made.get(key);
   if (!topology) {
     topology = buildTopology(key, counts);
@@ -71,6 +105,12 @@ export function linkTopology(counts: LinkCounts): Topology {
     countsOfMade.set(topology, counts);
   }
   return topology;
+}
+
+function roundKey({ round }: LinkCounts): string {
+  if (!round) return '';
+  const slots = round.slots.map((isRound) => (isRound ? 'r' : 'f')).join('');
+  return ` round${round.fore ? ' fore' : ''}${round.aft ? ' aft' : ''} ${slots}`;
 }
 
 function buildTopology(key: string, counts: LinkCounts): Topology {
@@ -83,15 +123,11 @@ function buildTopology(key: string, counts: LinkCounts): Topology {
     patches.push({ kind, from, count: index.length / 3 - from });
   };
   patch('skin', () => writeSkin(index, counts, layout));
-  if (!counts.foreTip) {
-    patch('fore-face', () => writeFace(index, counts, layout.firstRing, layout.foreRidge, layout, true));
-  }
-  if (!counts.aftTip) {
-    patch('aft-face', () => writeFace(index, counts, layout.lastRing, layout.aftRidge, layout, false));
-  }
-  for (let slot = 0; slot < counts.slots; slot++) {
-    patch('slot', () => writeSlot(index, layout.slots + slot * SLOT_CORNERS));
-  }
+  if (!counts.foreTip) patch('fore-face', () => writeFace(index, counts, layout, 'fore'));
+  if (!counts.aftTip) patch('aft-face', () => writeFace(index, counts, layout, 'aft'));
+  layout.slots.forEach((first, slot) => {
+    patch('slot', () => writeSlot(index, first, mouthStrips(counts, slot)));
+  });
   return { key, vertexCount: layout.vertexCount, index: Uint32Array.from(index), patches };
 }
 
@@ -115,43 +151,57 @@ function writeSkin(index: number[], counts: LinkCounts, layout: VertexLayout): v
   }
 }
 
-/** A face: strips from the upright ridge on the centre plane out to the ring, starboard and port. */
-function writeFace(
-  index: number[],
-  counts: LinkCounts,
-  station: number,
-  ridge: number,
-  layout: VertexLayout,
-  looksForward: boolean,
-): void {
+/** A face: strips from the upright line on the centre plane out to the ring, starboard and port. */
+function writeFace(index: number[], counts: LinkCounts, layout: VertexLayout, end: 'fore' | 'aft'): void {
+  const looksForward = end === 'fore';
+  const [station, first] = looksForward ? [layout.firstRing, layout.foreRidge] : [layout.lastRing, layout.aftRidge];
+  const strips = faceStrips(counts, end);
   const ring = (k: number) => (station - layout.firstRing) * layout.ringSize + (k % layout.ringSize);
-  const centre = (level: number) => (level === 0 || level === counts.steps ? ring(level) : ridge + level - 1);
+  const point = (level: number, column: number) => {
+    if (level === 0 || level === counts.steps) return ring(level);
+    if (column === strips) return ring(level);
+    if (column === -strips) return ring(layout.ringSize - level);
+    return facePoint(first, strips, level, column);
+  };
   const triangle = (a: number, b: number, c: number) => {
     if (a === b || b === c || c === a) return;
     if (looksForward) index.push(a, c, b);
     else index.push(a, b, c);
   };
   for (let level = 0; level < counts.steps; level++) {
-    const [lowStarboard, highStarboard] = [ring(level), ring(level + 1)];
-    const [lowPort, highPort] = [ring(layout.ringSize - level), ring(layout.ringSize - level - 1)];
-    const [low, high] = [centre(level), centre(level + 1)];
-    triangle(low, lowStarboard, highStarboard);
-    triangle(low, highStarboard, high);
-    triangle(low, highPort, lowPort);
-    triangle(low, high, highPort);
+    for (let strip = 0; strip < strips; strip++) {
+      const [low, high] = [point(level, strip), point(level + 1, strip)];
+      const [lowOut, highOut] = [point(level, strip + 1), point(level + 1, strip + 1)];
+      triangle(low, lowOut, highOut);
+      triangle(low, highOut, high);
+      // port mirrors starboard, as on the skin
+      const [lowPort, highPort] = [point(level, -strip), point(level + 1, -strip)];
+      const [lowPortOut, highPortOut] = [point(level, -strip - 1), point(level + 1, -strip - 1)];
+      triangle(lowPort, highPortOut, lowPortOut);
+      triangle(lowPort, highPort, highPortOut);
+    }
   }
 }
 
-/** A five-cornered prism, wound inside out: its water is taken off the link. Ends first, then the sides in turn. */
-function writeSlot(index: number[], first: number): void {
-  const half = SLOT_CORNERS / 2;
+/** A prism, wound inside out: its water is taken off the link. Ends first, then the sides in turn, the floor last. */
+function writeSlot(index: number[], first: number, strips: number): void {
+  const half = slotCorners(strips) / 2;
   const low = (i: number) => first + (i % half);
   const high = (i: number) => first + half + (i % half);
-  for (let i = 1; i < half - 1; i++) {
-    index.push(low(0), low(i), low(i + 1));
-    index.push(high(0), high(i + 1), high(i));
+  for (const [a, b, c] of slotEnd(strips)) {
+    index.push(low(a), low(b), low(c));
+    index.push(high(a), high(c), high(b));
   }
   for (let i = 0; i < half; i++) {
     index.push(low(i), high(i), high(i + 1), low(i), high(i + 1), low(i + 1));
   }
+}
+
+/** Triangles of a slot's end. Behind a round mouth each half has its own corner of the floor, for a hollow bends inwards. */
+function slotEnd(strips: number): readonly (readonly [number, number, number])[] {
+  const last = 2 * strips + 2;
+  const fan = (apex: number, from: number, to: number) =>
+    Array.from({ length: to - from }, (_, i) => [apex, from + i, from + i + 1] as const);
+  if (strips === 1) return fan(0, 1, last);
+  return [...fan(0, 1, strips + 1), [0, strips + 1, last], ...fan(last, strips + 1, last - 1)];
 }

@@ -1,14 +1,14 @@
 import type { Coat } from '../design/design.ts';
 import { SimError } from '../flow/outcome.ts';
 import type { Hull } from '../hull/hull.ts';
-import { type Face, type LinkSlot, type LinkSpec, slotFloor } from '../links/cut.ts';
+import { type Face, isRound, type LinkSlot, type LinkSpec, meanFallBack, slotFloor } from '../links/cut.ts';
 import { scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import type { Mm, Mm2, Mm3 } from '../units/brand.ts';
 import { checkMesh } from './check.ts';
 import { type Growth, grownFace, loftLink } from './loft.ts';
 import { measureArea, measureVolume, type VolumeMeasure } from './measure.ts';
 import type { Mesh } from './mesh.ts';
-import { linkTopology } from './topology.ts';
+import { type LinkCounts, linkTopology } from './topology.ts';
 
 /** What displaces water: the coated solid, less the slots that flood. */
 export interface Wetted {
@@ -57,8 +57,17 @@ function meshAt(hull: Hull, spec: LinkSpec, detail: Detail, growth: Growth): Mes
     foreTip: spec.foreFace === null,
     aftTip: spec.aftFace === null,
     slots: spec.slots.length,
+    ...roundCounts(spec),
   };
   return { topology: linkTopology(counts), positions: loftLink(hull, spec, counts, growth) };
+}
+
+/** Which faces of a link are round, for its counts; nothing where none is. */
+export function roundCounts({ foreFace, aftFace, slots }: LinkSpec): Pick<LinkCounts, 'round'> {
+  const fore = foreFace !== null && isRound(foreFace);
+  const aft = aftFace !== null && isRound(aftFace);
+  if (!fore && !aft) return {};
+  return { round: { fore, aft, slots: slots.map(({ opens }) => (opens === 'fore' ? fore : aft)) } };
 }
 
 /** Meshes the bare wood of one link. Throws SimError if it comes out unfit. */
@@ -118,8 +127,7 @@ function wetSlot(spec: LinkSpec, slot: LinkSlot, growth: Mm): WettedSlot {
   const width = slot.width - 2 * growth;
   const z = [slot.z[0] + growth, slot.z[1] - growth] as const;
   const depth = slot.depth - growth + Math.abs(face.at - bare.at);
-  // the mouth falls back from the ridge by lean·|y|, a quarter of lean·width on average
-  const volume = width * (z[1] - z[0]) * (depth - (Math.abs(bare.lean) * width) / 4);
+  const volume = width * (z[1] - z[0]) * (depth - meanFallBack(face, width / 2));
   return {
     opens: slot.opens,
     width,

@@ -32,12 +32,13 @@ export interface WarnParts {
 
 /** What the maker should know of, worst first: what the float cannot be trusted in, what it misses, what is tight. */
 export function warn(parts: WarnParts): readonly Warning[] {
-  const { links, floats, assembled } = parts;
+  const { links, floats, assembled, hardware } = parts;
+  const isPinned = (link: number) => hardware.pins.some(({ joint }) => joint === link - 1 || joint === link);
   return [
     ...restWarnings('the whole bait', assembled),
     ...targetWarnings(parts.target),
     ...links.flatMap(({ name }, i) => (links.length > 1 ? restWarnings(name, floats[i]) : [])),
-    ...links.flatMap(({ name }, i) => (links.length > 1 ? levelWarnings(name, floats[i]) : [])),
+    ...links.flatMap(({ name }, i) => (links.length > 1 ? levelWarnings(name, floats[i], isPinned(i)) : [])),
     ...airWarnings(parts),
     ...wallWarnings(parts),
   ];
@@ -85,19 +86,17 @@ function targetWarnings(target: TargetAnswer): readonly Warning[] {
     });
 }
 
-/** Makers balance link by link: what a link cannot do alone its pins have to carry. */
-function levelWarnings(name: string, float: Float): readonly Warning[] {
+/**
+ * Makers balance link by link: what a link cannot do alone its pins have to carry. Linked eyes carry it not at all in
+ * one pair, and only past their slack in two.
+ */
+function levelWarnings(name: string, float: Float, isPinned: boolean): readonly Warning[] {
   if (Math.abs(float.trim) <= LEVEL_RAD && Math.abs(float.heel) <= LEVEL_RAD) return [];
   const trim = `${formatAngle(Math.abs(float.trim))} ${float.trim > 0 ? 'nose-down' : 'tail low'}`;
   const heel = `${formatAngle(Math.abs(float.heel))} over to ${float.heel > 0 ? 'starboard' : 'port'}`;
   const how = Math.abs(float.heel) > LEVEL_RAD ? `${trim} and ${heel}` : trim;
-  return [
-    {
-      code: 'not-level-alone',
-      where: name,
-      text: `Alone, ${name} sits ${how}; joined up, its pins carry the difference.`,
-    },
-  ];
+  const joined = isPinned ? 'its pins carry the difference' : 'it sags as far as its linked eyes let it';
+  return [{ code: 'not-level-alone', where: name, text: `Alone, ${name} sits ${how}; joined up, ${joined}.` }];
 }
 
 function airWarnings({ water, links, wetted }: WarnParts): readonly Warning[] {

@@ -91,7 +91,7 @@ export function makeDrawnMesh(topology: Topology): DrawnMesh {
 
 /**
  * Writes positions and smooth normals into the buffers in place. A vertex's normal is the sum of its triangles' cross
- * products, so that large triangles count for more. Faces and slots are flat: their shader needs none.
+ * products, so that large triangles count for more. Faces and slots are shaded facet by facet, without normals.
  */
 export function fillDrawnMesh(drawn: DrawnMesh, mesh: Mesh): void {
   const { source, index, skinCount } = drawn.layout;

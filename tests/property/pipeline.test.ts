@@ -5,14 +5,21 @@ import type { DesignFile, Num } from '../../sim/design/file.ts';
 import { withValueAt } from '../../sim/design/place.ts';
 import { createPipeline, type Request } from '../../sim/pipeline.ts';
 import type { Step } from '../../sim/steps.ts';
-import { makeDesignFile, PLAIN_DESIGN } from '../support/make-design.ts';
+import { KNUCKLE_DESIGN, LINKED_DESIGN, makeDesignFile, PLAIN_DESIGN } from '../support/make-design.ts';
 
 const RUNS = { numRuns: Number(process.env.FLOATWRIGHT_RUNS ?? 150) };
 
 const [POND] = PLAIN_DESIGN.setups;
-const BASES: readonly DesignFile[] = [PLAIN_DESIGN, makeDesignFile({ pieces: 3 }), makeDesignFile({ pieces: 1 })].map(
-  (file) => ({ ...file, setups: [...file.setups, { ...POND, name: 'at sea', holes: [], target: { net_wet_g: 1 } }] }),
-);
+const BASES: readonly DesignFile[] = [
+  PLAIN_DESIGN,
+  makeDesignFile({ pieces: 3 }),
+  makeDesignFile({ pieces: 1 }),
+  KNUCKLE_DESIGN,
+  LINKED_DESIGN,
+].map((file) => ({
+  ...file,
+  setups: [...file.setups, { ...POND, name: 'at sea', holes: [], target: { net_wet_g: 1 } }],
+}));
 
 /** One thing that happens to a design in the app; the last one is a mistake that must be found and forgotten. */
 type Event =
@@ -43,6 +50,9 @@ const EVENTS: readonly fc.Arbitrary<Event>[] = [
   edit(45, 140, 'joints.1.x_mm'),
   edit(0, 30, 'joints.0.faces.fore_deg'),
   edit(0.5, 3, 'joints.0.gap_mm'),
+  // too slim for the body, now and then
+  edit(9, 13, 'joints.0.faces.radius_mm'),
+  edit(1.4, 3.2, 'joints.0.hinge.bore_mm'),
   edit(7, 9, 'joints.0.slots.1.depth_mm'),
   edit(0.3, 0.9, 'wood.density_g_cm3'),
   edit(0.3, 0.9, 'links.0.density_g_cm3'),

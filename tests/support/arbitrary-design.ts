@@ -31,7 +31,7 @@ interface Bait {
 const HINGE_MM = 16;
 
 /**
- * Random designs of 1 to 5 links whose numbers and names all pass `evaluateDesign`: flat and bevelled faces, slots,
+ * Random designs of 1 to 5 links whose numbers and names all pass `evaluateDesign`: flat, bevelled and knuckle faces, pins and linked eyes, slots,
  * hangers, hung items, holes, coats, some numbers as expressions. Hardware keeps to the scale of the body and holes
  * mostly to the stretches between hinges, but nothing is measured against the skin: many of these baits can be
  * made, and many cannot.
@@ -184,19 +184,106 @@ function body({ length, height, width }: Bait): fc.Arbitrary<BodyEntry> {
     );
 }
 
-/** Eyes in one link, slots and pin in the other, a slot opposite each eye. */
-function joint({ height, scale }: Bait, cut: number): fc.Arbitrary<JointEntry> {
+function joint(size: Bait, cut: number): fc.Arbitrary<JointEntry> {
+  return fc.oneof(
+    { weight: 3, arbitrary: pinnedJoint(size, cut) },
+    { weight: 1, arbitrary: knuckleJoint(size, cut) },
+    { weight: 1, arbitrary: linkedJoint(size, cut) },
+  );
+}
+
+/** What every joint has, at the scale of its bait. */
+function wired(scale: number) {
   const sized = (low: number, high: number) => decimal(low, high).map((size) => rounded(Math.max(0.3, size * scale)));
+  return {
+    gap: decimal(0.7, 2.5).map((size) => rounded(size * Math.max(scale, 0.6))),
+    wire: sized(0.8, 1.4),
+    bore: sized(1.6, 2.6),
+    shank: sized(5, 9),
+    slack: sized(0.5, 1),
+  };
+}
+
+/** A knuckle somewhat wider than the body; eyes of the other link reach round its axis, a slot for each. */
+function knuckleJoint({ height, width, scale }: Bait, cut: number): fc.Arbitrary<JointEntry> {
   return fc
     .record({
-      gap: decimal(0.7, 2.5).map((size) => rounded(size * Math.max(scale, 0.6))),
+      ...wired(scale),
+      on: fc.constantFrom<SideEntry>('fore', 'aft'),
+      wider: decimal(1, 1.5),
+      heights: fc.constantFrom([0], [0.15, -0.15]),
+    })
+    .map(({ gap, wire, bore, shank, slack, on, wider, heights }): JointEntry => {
+      const loop = bore / 2 + wire;
+      const radius = rounded((width / 2) * wider + 0.5);
+      const eyes = heights.map((share) => rounded(share * height));
+      const reach = 2 * wire + 2 * scale;
+      return {
+        x_mm: cut,
+        gap_mm: gap,
+        faces: { kind: 'knuckle', on, radius_mm: radius },
+        hinge: {
+          kind: 'pin',
+          eyes: eyes.map((z_mm) => ({ in: on === 'fore' ? 'aft' : 'fore', z_mm })),
+          wire_mm: wire,
+          bore_mm: bore,
+          shank_mm: shank,
+          pin: {
+            diameter_mm: Math.max(0.3, rounded(bore * 0.7)),
+            z_mm: [rounded(Math.min(...eyes) - reach), rounded(Math.max(...eyes) + reach)],
+            held_by: on,
+          },
+        },
+        slots: eyes.map((z_mm) => ({
+          in: on,
+          width_mm: rounded(2 * loop + slack),
+          depth_mm: rounded(radius + loop + slack),
+          z_mm: [rounded(z_mm - wire / 2 - 0.3), rounded(z_mm + wire / 2 + 0.3)],
+        })),
+      };
+    });
+}
+
+/** Linked eyes between flat or bevelled faces, their loops in slots of both links. */
+function linkedJoint({ height, scale }: Bait, cut: number): fc.Arbitrary<JointEntry> {
+  return fc
+    .record({
+      ...wired(scale),
+      bevel: maybe(fc.tuple(decimal(0, 15), decimal(0, 15))),
+      heights: fc.constantFrom([0], [0], [0.2, -0.2]),
+    })
+    .map(({ gap, wire, bore, shank, slack, bevel, heights }): JointEntry => {
+      const loop = bore / 2 + wire;
+      const eyes = heights.map((share) => rounded(share * height));
+      return {
+        x_mm: cut,
+        gap_mm: gap,
+        faces: facesOf(bevel),
+        hinge: { kind: 'linked-eyes', z_mm: eyes, wire_mm: wire, bore_mm: bore, shank_mm: shank },
+        slots: (['fore', 'aft'] as const).flatMap((side) =>
+          eyes.map((z_mm) => ({
+            in: side,
+            width_mm: rounded(2 * loop + slack),
+            depth_mm: rounded(bore + wire + slack),
+            z_mm: [rounded(z_mm - loop - slack / 2), rounded(z_mm + loop + slack / 2)] as const,
+          })),
+        ),
+      };
+    });
+}
+
+function facesOf(bevel: readonly [number, number] | undefined): JointEntry['faces'] {
+  return bevel === undefined ? { kind: 'flat' } : { kind: 'bevel', fore_deg: bevel[0], aft_deg: bevel[1] };
+}
+
+/** Eyes in one link, slots and pin in the other, a slot opposite each eye. */
+function pinnedJoint({ height, scale }: Bait, cut: number): fc.Arbitrary<JointEntry> {
+  return fc
+    .record({
+      ...wired(scale),
       bevel: maybe(fc.tuple(decimal(0, 30), decimal(0, 30))),
-      wire: sized(0.8, 1.4),
-      bore: sized(1.6, 2.6),
-      shank: sized(5, 9),
       eyesIn: fc.constantFrom<SideEntry>('fore', 'aft'),
       heights: fc.constantFrom([0], [0.15, -0.15], [0.1, -0.12]),
-      slack: sized(0.5, 1),
     })
     .map(({ gap, bevel, wire, bore, shank, eyesIn, heights, slack }): JointEntry => {
       const loop = bore / 2 + wire;
@@ -207,7 +294,7 @@ function joint({ height, scale }: Bait, cut: number): fc.Arbitrary<JointEntry> {
       return {
         x_mm: cut,
         gap_mm: gap,
-        faces: bevel === undefined ? { kind: 'flat' } : { kind: 'bevel', fore_deg: bevel[0], aft_deg: bevel[1] },
+        faces: facesOf(bevel),
         hinge: {
           kind: 'pin',
           eyes: eyes.map((z_mm) => ({ in: eyesIn, z_mm })),

@@ -112,3 +112,47 @@ function plainJoint(x_mm: number): JointEntry {
     ],
   };
 }
+
+/** The plain bait on a knuckle of 12 mm in its tail: eyes of the head reach round its axis, 73 from the nose. */
+export const KNUCKLE_DESIGN = jointed({
+  x_mm: 60,
+  gap_mm: 2,
+  faces: { kind: 'knuckle', on: 'aft', radius_mm: 12 },
+  hinge: {
+    kind: 'pin',
+    eyes: [
+      { in: 'fore', z_mm: 8 },
+      { in: 'fore', z_mm: -8 },
+    ],
+    wire_mm: 1.5,
+    bore_mm: 3,
+    shank_mm: 8,
+    pin: { diameter_mm: 2, z_mm: [-12, 12], held_by: 'aft' },
+  },
+  slots: [
+    { in: 'aft', width_mm: 7.5, depth_mm: 16, z_mm: [6.75, 9.25] },
+    { in: 'aft', width_mm: 7.5, depth_mm: 16, z_mm: [-9.25, -6.75] },
+  ],
+});
+
+/** The plain bait on two pairs of linked eyes, each loop in a slot of its own link. */
+export const LINKED_DESIGN = jointed({
+  x_mm: 60,
+  gap_mm: 2,
+  faces: { kind: 'flat' },
+  hinge: { kind: 'linked-eyes', z_mm: [8, -8], wire_mm: 1.5, bore_mm: 3, shank_mm: 8 },
+  slots: (['fore', 'aft'] as const).flatMap((side) => [
+    { in: side, width_mm: 7, depth_mm: 5, z_mm: [4.5, 11.5] as const },
+    { in: side, width_mm: 7, depth_mm: 5, z_mm: [-11.5, -4.5] as const },
+  ]),
+});
+
+/** The plain bait of two links with another joint, the hole of its tail moved out of the way. */
+function jointed(joint: JointEntry): DesignFile {
+  const file = makeDesignFile({ joints: [joint] });
+  const setups = file.setups.map((setup) => ({
+    ...setup,
+    holes: setup.holes.map((hole) => (hole.name === 'middle hole' ? { ...hole, x_mm: 86 } : hole)),
+  }));
+  return { ...file, setups };
+}

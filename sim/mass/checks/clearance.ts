@@ -1,5 +1,5 @@
 import type { Issue } from '../../flow/outcome.ts';
-import { type LinkSpec, slotFloor } from '../../links/cut.ts';
+import { faceAt, type LinkSpec, slotFloor } from '../../links/cut.ts';
 import { type Box, type Segment, segmentBoxDistance, segmentCylinderDistance } from '../../numerics/distance.ts';
 import { add, length, scale, subtract, type Vec3 } from '../../numerics/vec3.ts';
 import type { Mm } from '../../units/brand.ts';
@@ -76,13 +76,17 @@ export function clearanceIssues(spec: LinkSpec, hardware: FixedHardware, pathOf:
   );
   const slotted = spec.slots.flatMap((slot) => {
     const face = faceOf(spec, slot);
-    const ends = [slotFloor(slot, face), face.at];
+    const floor = slotFloor(slot, face);
+    // a hollow's slot opens furthest out at its edges
+    const ends = [floor, face.at, faceAt(face, slot.width / 2)];
     const box: Box = {
       low: [Math.min(...ends), -slot.width / 2, slot.z[0]],
       high: [Math.max(...ends), slot.width / 2, slot.z[1]],
     };
     return rods.flatMap((rod): Issue[] => {
       if (rod.name.startsWith('the bore') || outside(rod, box)) return [];
+      // the shank of a linked eye begins at the floor of the slot its loop stands in
+      if (rod.path.startsWith('joints.') && rod.segment.from[0] === floor) return [];
       const clear = segmentBoxDistance(rod.segment, box) - rod.radius;
       return clear > 0 ? [] : [meeting(rod, 'a hinge slot', slot.path, clear)];
     });

@@ -1,6 +1,6 @@
 import type { Issue } from '../../flow/outcome.ts';
 import type { Hull } from '../../hull/hull.ts';
-import { type Face, faceAt, type LinkSlot, type LinkSpec, slotFloor } from '../../links/cut.ts';
+import { type Face, faceAt, fallBack, isRound, type LinkSlot, type LinkSpec, slotFloor } from '../../links/cut.ts';
 import type { Mm } from '../../units/brand.ts';
 import { betweenFaces, inBody, mm } from './wood.ts';
 
@@ -30,21 +30,23 @@ export function slotIssues(hull: Hull, spec: LinkSpec, faceGrowth: Mm): readonly
         { code: 'joints/coats-close-slot', path: slot.path, message, hint: 'make the slot larger, or mask the faces' },
       ];
     }
-    // a bevel falls back from the ridge: at the slot's edge it must not have reached the floor yet
-    const least = Math.abs(face.lean) * half;
+    // a face falls back from its middle: at the slot's edge it must not have reached the floor yet
+    const least = fallBack(face, half);
     if (slot.depth <= least) {
-      const message = `a slot ${mm(slot.depth)} deep and ${mm(slot.width)} wide has no cheeks in this bevel; more than ${mm(least)} is needed`;
+      const [shape, cure] = isRound(face) ? ['knuckle', 'take a larger radius'] : ['bevel', 'lessen the bevel'];
+      const message = `a slot ${mm(slot.depth)} deep and ${mm(slot.width)} wide has no cheeks in this ${shape}; more than ${mm(least)} is needed`;
       return [
         {
           code: 'joints/slot-too-shallow',
           path: `${slot.path}.depth_mm`,
           message,
-          hint: 'make the slot deeper or narrower, or lessen the bevel',
+          hint: `make the slot deeper or narrower, or ${cure}`,
         },
       ];
     }
-    const backed = [floor + (slot.opens === 'aft' ? -SLOT_BACKING_MM : SLOT_BACKING_MM), half, slot.z[0]] as const;
-    if (betweenFaces(spec, backed)) return [];
+    const behind = floor + (slot.opens === 'aft' ? -SLOT_BACKING_MM : SLOT_BACKING_MM);
+    // at its edge a bevel comes nearest, on the centre line a hollow
+    if ([half, 0].every((y) => betweenFaces(spec, [behind, y, slot.z[0]]))) return [];
     const message = `a slot ${mm(slot.depth)} deep leaves no wood behind it in link "${spec.name}", ${mm(spec.span[1] - spec.span[0])} long`;
     return [{ code: 'joints/slot-too-deep', path: `${slot.path}.depth_mm`, message, hint: 'make the slot shallower' }];
   });

@@ -83,7 +83,7 @@ export function bodyFields(file: DesignFile, design: Design | undefined): readon
   ];
 }
 
-/** The place and the gap of one joint. */
+/** The place and the gap of one joint, and the radius of its knuckle if it has one. */
 export function jointFields(file: DesignFile, design: Design | undefined, joint: number): readonly Field[] {
   const worked = design?.joints[joint];
   const path = `joints.${joint}.x_mm`;
@@ -103,7 +103,18 @@ export function jointFields(file: DesignFile, design: Design | undefined, joint:
       edited: `gap of joint ${joint + 1}`,
       worked: worked?.gap,
     }),
+    ...(file.joints[joint]?.faces.kind === 'knuckle' ? [knuckleField(file, worked?.faces, joint)] : []),
   ];
+}
+
+function knuckleField(file: DesignFile, worked: Design['joints'][number]['faces'] | undefined, joint: number): Field {
+  return field(file, {
+    label: 'Knuckle radius',
+    kind: 'length',
+    path: `joints.${joint}.faces.radius_mm`,
+    edited: `knuckle of joint ${joint + 1}`,
+    worked: worked?.kind === 'knuckle' ? worked.radius : undefined,
+  });
 }
 
 /** A pin whose place is a plain number goes along with its joint; one that is drawn from it follows by itself. */

@@ -226,21 +226,29 @@ const BAD_NAMES: readonly Case[] = [
   ],
 ];
 
-const NOT_BUILT: readonly Case[] = [
+/** Joints whose parts do not go together, as what they replace in the plain bait. */
+const BAD_JOINTS: readonly Case[] = [
   [
-    'a knuckle',
-    'joints.1.faces',
+    'a knuckle whose pin is put somewhere',
+    'joints.0.faces',
     { kind: 'knuckle', on: 'aft', radius_mm: 12 },
-    'joints.1.faces.kind',
-    'knuckle faces are not built yet',
+    'joints.0.hinge.pin.x_mm',
+    'the pin of a knuckle stands on its axis',
   ],
   [
-    'linked eyes',
-    'joints.0.hinge',
-    { kind: 'linked-eyes', z_mm: [5], wire_mm: 1, bore_mm: 2, shank_mm: 9 },
+    'a knuckle on linked eyes',
+    'joints.0',
+    {
+      ...plain.joints[0],
+      faces: { kind: 'knuckle', on: 'aft', radius_mm: 12 },
+      hinge: { kind: 'linked-eyes', z_mm: [5], wire_mm: 1, bore_mm: 2, shank_mm: 9 },
+    },
     'joints.0.hinge.kind',
-    'linked eyes',
+    'it turns on "pin" alone',
   ],
+];
+
+const NOT_BUILT: readonly Case[] = [
   [
     'a fin',
     'fins',
@@ -281,11 +289,14 @@ function drill(diameter_mm: number): unknown {
 }
 
 describe('a design whose numbers make no bait', () => {
-  test.each([...BAD_NUMBERS, ...BAD_NAMES])('is refused for %s, at its place', (_, place, value, path, says) => {
-    const issues = issuesOf(evaluated(changed(plain, place, value)));
-    expect(new Set(issues.map((issue) => issue.path))).toContain(path);
-    expect(issues.find((issue) => issue.path === path)?.message).toContain(says);
-  });
+  test.each([...BAD_NUMBERS, ...BAD_NAMES, ...BAD_JOINTS])(
+    'is refused for %s, at its place',
+    (_, place, value, path, says) => {
+      const issues = issuesOf(evaluated(changed(plain, place, value)));
+      expect(new Set(issues.map((issue) => issue.path))).toContain(path);
+      expect(issues.find((issue) => issue.path === path)?.message).toContain(says);
+    },
+  );
 
   test.each(BAD_NUMBERS)('is refused by one message for %s', (_, place, value, path) => {
     expect(issuesOf(evaluated(changed(plain, place, value))).map((issue) => issue.path)).toEqual([path]);
@@ -351,8 +362,11 @@ describe('the design that a file means', () => {
     const bevelled = changed(plain, 'joints.0.faces', { kind: 'bevel', fore_deg: 30, aft_deg: 45 });
     const soaked = changed(bevelled, 'coats.1', { name: 'oil', soak_g_m2: 30 });
     const { joints, wood, coats } = { ...goodOf(evaluated(soaked)), coats: goodOf(evaluated(soaked)).setups[0]?.coats };
-    expect(joints[0]?.faces.fore).toBeCloseTo(Math.PI / 6, 14);
-    expect(joints[0]?.faces.aft).toBeCloseTo(Math.PI / 4, 14);
+    expect(joints[0]?.faces).toEqual({
+      kind: 'bevel',
+      fore: expect.closeTo(Math.PI / 6, 14),
+      aft: expect.closeTo(Math.PI / 4, 14),
+    });
     // 1 cm^3 is 1000 mm^3, 1 m^2 is 10^6 mm^2
     expect(wood.density).toBe(0.6 / 1000);
     expect(coats).toEqual([
@@ -399,10 +413,28 @@ describe('the design that a file means', () => {
 
   test('has steel pins at the joint unless told otherwise', () => {
     const { joints } = goodOf(evaluated(changed(plain, 'joints.1.hinge.pin.x_mm', undefined)));
-    expect(design.joints[0]?.hinge.pin).toEqual({ x: 46, diameter: 2, z: [-12, 12], heldBy: 'fore', density: 0.00785 });
-    expect(joints[1]?.hinge.pin.x).toBe(84);
+    const pin = { x: 46, diameter: 2, z: [-12, 12], heldBy: 'fore', density: 0.00785 };
+    expect(design.joints[0]?.hinge).toMatchObject({ pin });
+    expect(joints[1]?.hinge).toMatchObject({ pin: { x: 84 } });
     const brass = goodOf(evaluated(changed(plain, 'joints.1.hinge.pin.density_g_cm3', 8.5)));
-    expect(brass.joints[1]?.hinge.pin.density).toBe(0.0085);
+    expect(brass.joints[1]?.hinge).toMatchObject({ pin: { density: 0.0085 } });
+  });
+
+  test.each([
+    ['aft', 63],
+    ['fore', 37],
+  ] as const)('has the pin of a knuckle on its axis, the radius behind the %s face', (on, axis) => {
+    // sawn at 50 with a gap of 2
+    const pinned = changed(plain, 'joints.0.hinge.pin.x_mm', undefined);
+    const { joints } = goodOf(evaluated(changed(pinned, 'joints.0.faces', { kind: 'knuckle', on, radius_mm: 12 })));
+    expect(joints[0]?.faces).toEqual({ kind: 'knuckle', on, radius: 12, axis });
+    expect(joints[0]?.hinge).toMatchObject({ kind: 'pin', pin: { x: axis } });
+  });
+
+  test('has linked eyes by their heights and wire alone', () => {
+    const eyes = { kind: 'linked-eyes', z_mm: [5, -5], wire_mm: 1, bore_mm: 2, shank_mm: 9 };
+    const { joints } = goodOf(evaluated(changed(plain, 'joints.0.hinge', eyes)));
+    expect(joints[0]?.hinge).toEqual({ kind: 'linked-eyes', z: [5, -5], wire: 1, bore: 2, shank: 9 });
   });
 
   test('has the loop of a hanger on the skin unless told otherwise, and its place by x or z', () => {

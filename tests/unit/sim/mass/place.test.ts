@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { DesignFile, HangerEntry, PinEntry, SlotEntry } from '../../../../sim/design/file.ts';
 import { loopReach } from '../../../../sim/mass/place.ts';
-import { makeDesignFile } from '../../../support/make-design.ts';
+import { KNUCKLE_DESIGN, LINKED_DESIGN, makeDesignFile } from '../../../support/make-design.ts';
 import { partsOf } from '../../../support/worked-bait.ts';
 
 // Callister, table B.1, steel alloy 1040: 7.85 g/cm³
@@ -219,5 +219,88 @@ describe('a pin', () => {
   test('through a slot that takes all of it has no bore', () => {
     const slots = [{ in: 'fore' as const, width_mm: 7.5, depth_mm: 7.5, z_mm: [-13, 13] as const }];
     expect(pinOf({}, slots).bored).toEqual([]);
+  });
+});
+
+describe('the hinge of a knuckle', () => {
+  const { eyes, pins } = partsOf(KNUCKLE_DESIGN).hardware;
+
+  test('has its pin on the axis, wet in the slots of the link that holds it', () => {
+    expect(pins).toMatchObject([{ x: 73, link: 1, heldBy: 'aft' }]);
+    expect(pins[0].wet).toEqual([
+      [-9.25, -6.75],
+      [6.75, 9.25],
+    ]);
+  });
+
+  test('has its loops round that pin and their shanks in the hollow', () => {
+    expect(eyes[0]).toMatchObject({
+      loop: [73, 0, 8],
+      axis: [0, 0, 1],
+      inward: [-1, 0, 0],
+      entry: [59, 0, 8],
+      link: 0,
+    });
+    // radius and gap, less what the loop reaches
+    expect(eyes[0].neck).toBe(11);
+  });
+});
+
+describe('linked eyes', () => {
+  const { eyes, pins } = partsOf(LINKED_DESIGN).hardware;
+  const hinges = eyes.filter(({ kind }) => kind === 'hinge');
+
+  test('need no pin', () => {
+    expect(pins).toEqual([]);
+  });
+
+  test('come in pairs, one of each link, at each height', () => {
+    expect(hinges.map(({ name, link, loop }) => [name, link, loop[2]])).toEqual([
+      ['joint 1, fore eye 1', 0, 8],
+      ['joint 1, aft eye 1', 1, 8],
+      ['joint 1, fore eye 2', 0, -8],
+      ['joint 1, aft eye 2', 1, -8],
+    ]);
+  });
+
+  test('cross at right angles, the upright wire touching the flat one at the middle of the gap', () => {
+    const [fore, aft] = hinges;
+    expect([fore.axis, aft.axis]).toEqual([
+      [0, 1, 0],
+      [0, 0, 1],
+    ]);
+    // each bore ends where the other loop's wire begins: at the joint
+    expect(fore.loop[0] + 3 / 2).toBe(60);
+    expect(aft.loop[0] - 3 / 2).toBe(60);
+  });
+
+  test('go into the wood at the floor of their own slot, by a neck that stands free', () => {
+    const [fore, aft] = hinges;
+    expect([fore.entry, fore.inward, fore.neck]).toEqual([[54, 0, 8], [-1, 0, 0], 1.5]);
+    expect([aft.entry, aft.inward, aft.neck]).toEqual([[66, 0, 8], [1, 0, 0], 1.5]);
+  });
+
+  test('without slots go in at the faces', () => {
+    const [joint] = LINKED_DESIGN.joints;
+    const { hardware } = partsOf({ ...LINKED_DESIGN, joints: [{ ...joint, gap_mm: 10, slots: [] }] });
+    // half the gap, less bore and wire
+    expect(hardware.eyes.slice(0, 2).map(({ entry, neck }) => [entry[0], neck])).toEqual([
+      [55, 0.5],
+      [65, 0.5],
+    ]);
+  });
+
+  test('weigh and displace by their wire: ring, neck, and a shank in the wood of their own link', () => {
+    const section = Math.PI * 0.75 ** 2;
+    // Pappus: the ring's middle goes round at (3 + 1.5)/2
+    const outside = section * (2 * Math.PI * 2.25 + 1.5);
+    for (const eye of hinges) {
+      expect(eye.outsideVolume).toBeCloseTo(outside, 10);
+      expect(eye.shankVolume).toBeCloseTo(section * 8, 10);
+      expect(eye.mass).toBeCloseTo((outside + section * 8) * STEEL, 10);
+    }
+    // the neck's middle is 3 + 0.75 from the loop's
+    expect(hinges[0].outsideCentre[0]).toBeCloseTo(58.5 - (section * 1.5 * 3.75) / outside, 10);
+    expect(hinges.map(({ shankCentre }) => shankCentre[0])).toEqual([50, 70, 50, 70]);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, type Hull, sectionArea, skinHeight, stationOf } from '../../../../sim/hull/hull.ts';
-import { type Face, faceAt, type LinkSlot, type LinkSpec } from '../../../../sim/links/cut.ts';
+import { type BevelFace as Face, faceAt, type LinkSlot, type LinkSpec } from '../../../../sim/links/cut.ts';
 import { type Growth, grownFace, loftLink } from '../../../../sim/mesh/loft.ts';
 import { measureVolume } from '../../../../sim/mesh/measure.ts';
 import type { Mesh } from '../../../../sim/mesh/mesh.ts';

@@ -1,12 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { openEdges } from '../../../../sim/mesh/check.ts';
-import {
-  countsOf,
-  type LinkCounts,
-  layOutVertices,
-  linkTopology,
-  SLOT_CORNERS,
-} from '../../../../sim/mesh/topology.ts';
+import { countsOf, type LinkCounts, layOutVertices, linkTopology, slotCorners } from '../../../../sim/mesh/topology.ts';
 
 const ENDS = [
   ['a bait in one piece', true, true],
@@ -19,9 +13,23 @@ const DETAILS = [
   { bands: 30, steps: 16 },
   { bands: 2, steps: 2 },
 ];
-const ALL: readonly LinkCounts[] = ENDS.flatMap(([, foreTip, aftTip]) =>
+const SHARP: readonly LinkCounts[] = ENDS.flatMap(([, foreTip, aftTip]) =>
   DETAILS.flatMap((detail) => [0, 1, 2, 3, 4, 5, 6].map((slots) => ({ ...detail, foreTip, aftTip, slots }))),
 );
+/** The same with a knuckle at either end that has a face, or at both; every other slot, at least, opens to one. */
+const ROUND: readonly LinkCounts[] = SHARP.flatMap((counts) =>
+  [
+    { fore: !counts.foreTip, aft: false },
+    { fore: false, aft: !counts.aftTip },
+    { fore: true, aft: true },
+  ]
+    .filter(({ fore, aft }) => (fore || aft) && !(fore && counts.foreTip) && !(aft && counts.aftTip))
+    .map(({ fore, aft }) => {
+      const slots = Array.from({ length: counts.slots }, (_, i) => (fore && aft) || i % 2 === 0);
+      return { ...counts, round: { fore, aft, slots } };
+    }),
+);
+const ALL = [...SHARP, ...ROUND];
 
 describe.each(ENDS)('%s', (_, foreTip, aftTip) => {
   const kinds = ALL.filter((counts) => counts.foreTip === foreTip && counts.aftTip === aftTip);
@@ -90,7 +98,8 @@ test('vertices are counted out without gaps: rings, poles, ridges, slots', () =>
     aftPole: -1,
     foreRidge: -1,
     aftRidge: 49,
-    slots: 54,
-    vertexCount: 54 + 2 * SLOT_CORNERS,
+    slots: [54, 64],
+    // five corners below and five above for each slot
+    vertexCount: 54 + 2 * slotCorners(1),
   });
 });

@@ -83,6 +83,14 @@ describe('a link alone', () => {
     expect(levelText({ heel: 3 * DEGREE })).toContain('3.0° over to starboard');
     expect(levelText({ heel: -3 * DEGREE })).toContain('3.0° over to port');
   });
+
+  test('on linked eyes has no pin to carry it', () => {
+    const parts = quiet({ floats: [makeFloat({ trim: 2.1 * DEGREE }), makeFloat()] });
+    const said = warn({ ...parts, hardware: { ...parts.hardware, pins: [] } });
+    expect(said.map(({ text }) => text)).toEqual([
+      'Alone, head sits 2.1° nose-down; joined up, it sags as far as its linked eyes let it.',
+    ]);
+  });
 });
 
 describe('a target', () => {

@@ -10,7 +10,7 @@ import {
   waterFields,
   woodField,
 } from '../../../../../src/panels/margin/fields.ts';
-import { makeDesignFile } from '../../../../support/make-design.ts';
+import { KNUCKLE_DESIGN, LINKED_DESIGN, makeDesignFile } from '../../../../support/make-design.ts';
 
 function designOf(file: DesignFile): Design {
   for (const { name, outcome } of createPipeline().steps(file, { setup: null, detail: 'drag' })) {
@@ -99,6 +99,25 @@ test('A joint in plain numbers takes its pin along', () => {
   const moved = named(jointFields(file, designOf(file), 0), 'Place').edit(62.5)(file);
   expect(valueAt(moved, 'joints.0.x_mm')).toBe(62.5);
   expect(valueAt(moved, 'joints.0.hinge.pin.x_mm')).toBe(58.5);
+});
+
+test('A knuckle shows its radius, and takes its pin along with the joint by itself', () => {
+  const fields = jointFields(KNUCKLE_DESIGN, designOf(KNUCKLE_DESIGN), 0);
+  expect(fields.map(({ label, value }) => [label, value])).toEqual([
+    ['Place', 60],
+    ['Gap', 2],
+    ['Knuckle radius', 12],
+  ]);
+  const larger = named(fields, 'Knuckle radius').edit(13)(KNUCKLE_DESIGN);
+  expect(designOf(larger).joints[0]).toMatchObject({ hinge: { pin: { x: 74 } } });
+  const moved = named(fields, 'Place').edit(62)(KNUCKLE_DESIGN);
+  expect(designOf(moved).joints[0]).toMatchObject({ x: 62, hinge: { pin: { x: 75 } } });
+});
+
+test('A joint on linked eyes moves without a pin', () => {
+  const moved = named(jointFields(LINKED_DESIGN, designOf(LINKED_DESIGN), 0), 'Place').edit(62)(LINKED_DESIGN);
+  expect(moved.joints[0]?.hinge).toBe(LINKED_DESIGN.joints[0]?.hinge);
+  expect(designOf(moved).joints[0]?.x).toBe(62);
 });
 
 test('A station that is left out says so, and shows where it stands all the same', () => {

@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { isRound } from '../../../sim/links/cut.ts';
+import { KNUCKLE_DESIGN, LINKED_DESIGN } from '../../support/make-design.ts';
+import { answersOf } from '../../support/worked-bait.ts';
+import { displacedBlock } from './displaced.ts';
+import { blockOf, measure, middleOf, release, slackOf, slotBlocks } from './solids.ts';
+
+const LINKS = [
+  ['a knuckle', KNUCKLE_DESIGN],
+  ['linked eyes', LINKED_DESIGN],
+].flatMap(([what, file]) => {
+  const { bait, links } = answersOf(file as typeof KNUCKLE_DESIGN);
+  return links.map(({ wetted, ledger, float }, i) => {
+    const spec = bait.links[i];
+    return [spec.name, what as string, { spec, wetted, ledger, float, hung: [] }] as const;
+  });
+});
+
+/** What mouths may part from the facets of a round face, on either side of the cylinder: sim/mesh/topology.ts. */
+const FACET_SHARE = 0.005;
+
+describe.each(LINKS)('the %s of a bait on %s', (_name, _what, link) => {
+  const { spec, wetted } = link;
+
+  test('closes without holes, and so do its slots', () => {
+    const origin = middleOf(wetted.mesh);
+    const whole = blockOf(wetted.mesh, ['skin', 'fore-face', 'aft-face'], origin);
+    const slots = slotBlocks(wetted.mesh, origin);
+    expect(slots).toHaveLength(spec.slots.length);
+    for (const block of [whole, ...slots]) {
+      expect(block.solid.genus()).toBe(0);
+      expect(block.solid.volume()).toBeGreaterThan(0);
+    }
+    release(whole, ...slots);
+  });
+
+  test('displaces what the library says when its slots are sawn out, but for the facets of their mouths', () => {
+    const block = displacedBlock(link);
+    const faces = [spec.foreFace, spec.aftFace];
+    const radius = Math.max(0, ...faces.map((face) => (face && isRound(face) ? face.radius : 0)));
+    const mouths = wetted.slots.reduce((sum, slot) => sum + slot.width * (slot.z[1] - slot.z[0]), 0);
+    const most = mouths * radius * FACET_SHARE + block.solid.surfaceArea() * slackOf(block);
+    expect(Math.abs(measure(block).volume - wetted.volume)).toBeLessThan(most);
+    release(block);
+  });
+});
