@@ -2,7 +2,7 @@ import { equation, mechanics, type SymbolMeaning } from './equation.ts';
 
 const mass: SymbolMeaning = { unit: 'g', means: 'mass of everything' };
 const water: SymbolMeaning = { unit: 'g/mm^3', means: 'density of the water' };
-const upward = (way: string): SymbolMeaning => ({ unit: '1', means: `how far up points ${way}, 0 to 1` });
+const upward = (way: string): SymbolMeaning => ({ unit: '1', means: `how far up points ${way}, -1 to 1` });
 const pointAt = (point: string, axis: string): SymbolMeaning => ({ unit: 'mm', means: `${axis} of ${point}` });
 const lowest: SymbolMeaning = { unit: 'mm', means: 'height of the lowest point of the body, from the nose tip' };
 

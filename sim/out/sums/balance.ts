@@ -12,10 +12,11 @@ import {
 } from '../../equations/balance.ts';
 import { type Amount, type Case, putIn } from '../../equations/worked.ts';
 import type { CheckedBait, CheckedLink } from '../checked-bait.ts';
-import { addUp, type Block, given, inColumn, worked, workedBlock } from './block.ts';
+import { addUp, type Block, drawn, given, inColumn, worked, workedBlock } from './block.ts';
 import { displacedBy, woodTaken } from './displaced.ts';
 import { axesOf, momentTable, type Placed } from './moment-table.ts';
 import type { Piece } from './piece.ts';
+import { OVER_ALL, wetAt } from './wet-at.ts';
 
 /** Mass of everything and the place of G, as other sums of the page use them. */
 export interface Weight {
@@ -105,7 +106,8 @@ export function countSums(bait: CheckedBait, link: CheckedLink, piece: Piece): r
 
 /** What it could still carry. */
 export function reserveSums(piece: Piece, mass: Amount): readonly Block[] {
-  const V_all = worked('mm^3', (piece.float.mass - piece.float.netWet) / piece.water.value);
+  const under = wetAt(piece.wet, piece.float.up, OVER_ALL);
+  const V_all = drawn('mm^3', under.volume + addUp(under.hung.map(({ volume }) => volume)));
   const r = worked('g', -piece.float.netWet);
   return workedBlock([putIn(reserve, '', { rho: piece.water, V_all, m: mass }, r)]);
 }

@@ -18,10 +18,8 @@ import { formatAngle, formatLength, formatMass } from '../../units/format.ts';
 import type { Weight } from './balance.ts';
 import { addUp, type Block, drawn, given, worked, workedBlock } from './block.ts';
 import type { Piece } from './piece.ts';
-import { wetAt } from './wet-at.ts';
+import { OVER_ALL, wetAt } from './wet-at.ts';
 
-/** All of it under water: a surface over everything. */
-const OVER_ALL = 1e6;
 /** Less ballast than a kitchen scale shows has no station. */
 const LEAST = 0.1;
 
@@ -139,7 +137,8 @@ function stationBlocks(piece: Piece, weight: Weight, { n, m_r, n_a, wanted, at }
     return [{ kind: 'words', text: 'No ballast to speak of is wanted here, so it has no station.' }];
   }
   const { along } = worldAxes(piece.aim?.up ?? [0, 0, 1]);
-  const x_G = worked('mm', dot(piece.float.gravityCentre, along));
+  // held level, a station is an x
+  const x_G = along[0] === 1 ? weight.centre[0] : worked('mm', dot(piece.float.gravityCentre, along));
   const x_n = worked('mm', dot(at, along));
   const x_r = worked('mm', (weight.mass.value * x_G.value - n.value * x_n.value) / m_r.value);
   const x_B = drawn('mm', dot(wanted.centre, along));

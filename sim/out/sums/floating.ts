@@ -24,12 +24,10 @@ import type { Weight } from './balance.ts';
 import { type Block, drawn, given, worked, workedBlock } from './block.ts';
 import { axesOf, momentTable, type Placed } from './moment-table.ts';
 import type { Piece } from './piece.ts';
-import { type WetAt, wetAt } from './wet-at.ts';
+import { OVER_ALL, type WetAt, wetAt } from './wet-at.ts';
 
 type Point = readonly [Amount, Amount, Amount];
 
-/** All of it under water: a surface over everything. */
-const OVER_ALL = 1e6;
 /** B and G nearer than this tell no way up; nearer in height than the second, no angle worth printing. */
 const NO_WAY_UP = 0.005;
 const TOO_LEVEL = 0.05;
@@ -37,6 +35,11 @@ const TOO_LEVEL = 0.05;
 /** How it rests: what is under water, what rights it, and the angles it comes to. */
 export function floatingSums(piece: Piece, weight: Weight): readonly Block[] {
   const { float } = piece;
+  if (!float.solver.converged) {
+    return [
+      { kind: 'words', text: 'The tool found no attitude in which it comes to rest, so there are no sums of one.' },
+    ];
+  }
   const wet = wetAt(piece.wet, float.up, float.offset ?? OVER_ALL);
   const V = worked('mm^3', float.displaced + float.hungDisplaced);
   const { B, blocks } = buoyancyBlocks(piece, wet, V);

@@ -15,17 +15,21 @@ import { waterSums } from './water.ts';
  */
 export async function sumsPage(bait: CheckedBait, link: string | null): Promise<string> {
   const render = await import('../../equations/render.ts');
+  return `${printBlocks(sumsBlocks(bait, link), render).join('\n')}\n`;
+}
+
+/** What the page says, before it is written out. */
+export function sumsBlocks(bait: CheckedBait, link: string | null): readonly Block[] {
   const water = waterSums(bait.water);
   const single = bait.links.length === 1;
   const shown = bait.links.filter(({ spec }) => link === null || spec.name === link);
-  const blocks: readonly Block[] = [
+  return [
     ...opening(bait),
     topic('Water'),
     ...water.blocks,
     ...shown.flatMap((each) => linkBlocks(bait, each, linkPiece(bait, each, water.density))),
     ...(single ? [] : wholeBlocks(wholePiece(bait, water.density))),
   ];
-  return `${printBlocks(blocks, render).join('\n')}\n`;
 }
 
 function opening(bait: CheckedBait): readonly Block[] {

@@ -39,7 +39,7 @@ export function partSums(bait: CheckedBait, link: CheckedLink, piece: Piece): re
     ...woodBlocks(bait, link, piece),
     ...coatBlocks(bait.setup.coats, link),
     ...eyeBlocks(eyes),
-    ...workedBlock(pins.map(pinCase)),
+    ...workedBlock(pins.map((pin) => pinCase(pin, link))),
     ...workedBlock([...eyes.map(shankCase), ...pins.flatMap(runCases)]),
     ...holeBlocks(filled),
     ...workedBlock([...filled.flatMap((each) => leadVolumeCase(each) ?? []), ...piece.hung.map(hungCase)]),
@@ -105,11 +105,11 @@ function shankCase(eye: PlacedEye): Case {
   return putIn(roundVolume, `shank of ${eye.name}`, values, worked('mm^3', eye.shankVolume));
 }
 
-function pinCase(pin: PlacedPin): Case {
+function pinCase(pin: PlacedPin, { ledger }: CheckedLink): Case {
   const l = pin.z[1] - pin.z[0];
-  const section = (Math.PI / 4) * pin.diameter ** 2;
+  const line = ledger.lines.find(({ kind, name }) => kind === 'pin' && name === pin.name);
   const values = { rho_m: given('g/mm^3', pin.density), d: given('mm', pin.diameter), l: given('mm', l) };
-  return putIn(pinMass, pin.name, values, worked('g', l * section * pin.density));
+  return putIn(pinMass, pin.name, values, worked('g', line?.mass ?? 0));
 }
 
 /** Wet runs of a pin and runs in its bore, each kind together. */

@@ -36,9 +36,9 @@ export function printBlocks(blocks: readonly Block[], render: Render): readonly 
   const blockLines = (block: Block): readonly string[] => {
     switch (block.kind) {
       case 'heading':
-        return [block.text, '='.repeat(Math.min([...block.text].length, WIDTH))];
+        return [...wrap(block.text, 0, 2), '='.repeat(Math.min([...block.text].length, WIDTH))];
       case 'topic':
-        return [block.text, '-'.repeat(Math.min([...block.text].length, WIDTH))];
+        return [block.text, '-'.repeat([...block.text].length)];
       case 'words':
         return wrap(block.text, 2, 2);
       case 'worked':

@@ -21,6 +21,9 @@ export interface WetAt {
   readonly mixed: number;
 }
 
+/** A water surface over everything: all of it is under. */
+export const OVER_ALL: Mm = 1e6;
+
 export interface WetParts {
   readonly meshes: readonly Mesh[];
   /** Wet as balls of their volume. */
