@@ -79,7 +79,7 @@ export type Decimals = ReadonlyMap<object, number>;
  * Finds how many decimals each number needs. Starting from few, whichever number spoils a result most gets one more,
  * until all add up. Throws Error when a formula does not give what the tool has: the two are then at odds.
  */
-export function settleDecimals(cases: readonly Case[]): Decimals {
+function settleDecimals(cases: readonly Case[]): Decimals {
   const decimals = new Map<object, number>();
   for (const each of cases) {
     for (const amount of [...inputsOf(each), each.result]) decimals.set(keyOf(amount), START[amount.unit]);
@@ -124,7 +124,7 @@ function spoilerOf(each: Case, decimals: Decimals): Amount | null {
 }
 
 /** A number with its decimals, no unit. */
-export function amountText(amount: Amount, decimals: Decimals): string {
+function amountText(amount: Amount, decimals: Decimals): string {
   if (amount.column === null) {
     const typed = typedText(amount.value);
     if (typed !== null) return typed;
@@ -143,17 +143,17 @@ function typedText(value: number): string | null {
 }
 
 /** A unit as it stands behind a number: with its space, nothing for a plain number. */
-export function unitText(unit: SymbolUnit): string {
+function unitText(unit: SymbolUnit): string {
   return UNIT_TEXT[unit];
 }
 
 /** `V = m / rho`. */
-export function formulaText(equation: Equation): string {
+function formulaText(equation: Equation): string {
   return `${equation.gives.symbol} = ${written(treeOf(equation), () => undefined)}`;
 }
 
 /** `V = 18.2 / 0.000998207 = 18232.7 mm³`: the numbers put in, and the result. */
-export function workedText(each: Case, decimals: Decimals): string {
+function workedText(each: Case, decimals: Decimals): string {
   const { equation, values, result } = each;
   const put = (amount: Amount) => {
     const text = `${amountText(amount, decimals)}${amount.unit === 'deg' ? '°' : ''}`;
@@ -220,3 +220,8 @@ function placesIn(text: string): number {
   const [, fraction = ''] = text.split('.');
   return fraction.length;
 }
+
+/** What turns equations into text. One object, so that whoever wants a page fetches this file and its parser then. */
+export const render = { settleDecimals, amountText, unitText, formulaText, workedText } as const;
+
+export type Render = typeof render;

@@ -12,7 +12,7 @@ import {
 } from '../../equations/balance.ts';
 import { type Amount, type Case, putIn } from '../../equations/worked.ts';
 import type { CheckedBait, CheckedLink } from '../checked-bait.ts';
-import { addUp, type Block, drawn, given, inColumn, worked, workedBlock } from './block.ts';
+import { addUp, type Block, densityOf, drawn, given, inColumn, worked, workedBlock } from './block.ts';
 import { displacedBy, woodTaken } from './displaced.ts';
 import { axesOf, momentTable, type Placed } from './moment-table.ts';
 import type { Piece } from './piece.ts';
@@ -98,7 +98,7 @@ export function countSums(bait: CheckedBait, link: CheckedLink, piece: Piece): r
     return [putIn(leadShare, stock.name, { rho_l: given('g/mm^3', stock.density), rho_w }, k)];
   });
   const hooks = piece.hung.map((item) => {
-    const rho_h = given('g/mm^3', item.mass / item.volume, 'as given in the design, or plain steel');
+    const rho_h = densityOf(item.mass / item.volume);
     return putIn(hungShare, item.name, { rho_h, rho }, worked('1', 1 - (rho.value * item.volume) / item.mass));
   });
   return [table, ...workedBlock(leads), ...workedBlock(hooks)];

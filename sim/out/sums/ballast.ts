@@ -16,7 +16,7 @@ import type { PlacedHole } from '../../mass/placed.ts';
 import { add, dot, scale, type Vec3 } from '../../numerics/vec3.ts';
 import { formatAngle, formatLength, formatMass } from '../../units/format.ts';
 import type { Weight } from './balance.ts';
-import { addUp, type Block, drawn, given, worked, workedBlock } from './block.ts';
+import { addUp, type Block, densityOf, drawn, given, worked, workedBlock } from './block.ts';
 import type { Piece } from './piece.ts';
 import { OVER_ALL, wetAt } from './wet-at.ts';
 
@@ -58,7 +58,7 @@ function broughtBy({ name, hole, lead, plug, volume, centre }: PlacedHole, wood:
     rho_l: given('g/mm^3', hole.lead?.stock.density ?? 0, hole.lead ? undefined : 'none'),
     rho_w: given('g/mm^3', wood),
     v_l: worked('mm^3', lead?.volume ?? 0),
-    rho_p: given('g/mm^3', hole.plugDensity),
+    rho_p: densityOf(hole.plugDensity),
     v_p: worked('mm^3', plug.volume),
   };
   const filled = add(scale(lead?.centre ?? centre, leadMass), scale(plug.centre, plug.mass));

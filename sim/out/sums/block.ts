@@ -1,5 +1,9 @@
 import type { Equation, SymbolUnit } from '../../equations/equation.ts';
 import type { Amount, Case } from '../../equations/worked.ts';
+import { citationText } from '../../sources/cite.ts';
+import { EPOXY } from '../../tables/finishes.ts';
+import { STEEL } from '../../tables/metals.ts';
+import type { GramPerMm3 } from '../../units/brand.ts';
 
 /** A piece of the worked page. */
 export type Block =
@@ -32,6 +36,18 @@ const ORIGINS = {
 /** A number of the design. */
 export function given(unit: SymbolUnit, value: number, origin: string = ORIGINS.design): Amount {
   return { value, unit, origin, column: null };
+}
+
+/** Densities that stand in where the design gives none; it may also have given the same. */
+const STAND_INS = [
+  { value: STEEL.value, origin: `unless given: plain steel, ${citationText(STEEL)}` },
+  { value: EPOXY.value.usual, origin: `unless given: ${citationText(EPOXY)}` },
+] as const;
+
+/** The density of a part: of the design, or what is assumed where it says nothing. */
+export function densityOf(value: GramPerMm3): Amount {
+  const standIn = STAND_INS.find((each) => Math.abs(each.value - value) < 1e-9 * value);
+  return given('g/mm^3', value, standIn?.origin ?? ORIGINS.design);
 }
 
 /** A number that the drawn body was measured for: a volume, an area, a moment. */

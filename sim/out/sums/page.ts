@@ -14,7 +14,8 @@ import { waterSums } from './water.ts';
  * then the whole bait. link: a name the bait has; null for all. The printed numbers give the printed results.
  */
 export async function sumsPage(bait: CheckedBait, link: string | null): Promise<string> {
-  const render = await import('../../equations/render.ts');
+  // with a parser inside: fetched when a page is wanted, and not before
+  const { render } = await import('../../equations/render.ts');
   return `${printBlocks(sumsBlocks(bait, link), render).join('\n')}\n`;
 }
 

@@ -24,7 +24,7 @@ import { citationText } from '../../sources/cite.ts';
 import { STEEL } from '../../tables/metals.ts';
 import { degreeFromRadian } from '../../units/convert.ts';
 import type { CheckedBait, CheckedLink } from '../checked-bait.ts';
-import { addUp, type Block, drawn, given, worked, workedBlock } from './block.ts';
+import { addUp, type Block, densityOf, drawn, given, worked, workedBlock } from './block.ts';
 import { type Filled, fillOf, woodTaken } from './displaced.ts';
 import type { Piece } from './piece.ts';
 
@@ -108,7 +108,7 @@ function shankCase(eye: PlacedEye): Case {
 function pinCase(pin: PlacedPin, { ledger }: CheckedLink): Case {
   const l = pin.z[1] - pin.z[0];
   const line = ledger.lines.find(({ kind, name }) => kind === 'pin' && name === pin.name);
-  const values = { rho_m: given('g/mm^3', pin.density), d: given('mm', pin.diameter), l: given('mm', l) };
+  const values = { rho_m: densityOf(pin.density), d: given('mm', pin.diameter), l: given('mm', l) };
   return putIn(pinMass, pin.name, values, worked('g', line?.mass ?? 0));
 }
 
@@ -146,7 +146,7 @@ function leadVolumeCase({ hole, leadVolume }: Filled): Case | null {
 
 function plugCase({ hole, leadVolume }: Filled): Case {
   const values = {
-    rho_p: given('g/mm^3', hole.hole.plugDensity),
+    rho_p: densityOf(hole.hole.plugDensity),
     v_h: drawn('mm^3', hole.volume),
     v_l: leadVolume ?? given('mm^3', 0, 'none'),
   };
@@ -171,6 +171,6 @@ function leadCase({ hole, point, pointHeight: p }: Filled): Case | null {
 }
 
 function hungCase(item: PlacedHung): Case {
-  const rho_i = given('g/mm^3', item.mass / item.volume, 'as given in the design, or plain steel');
+  const rho_i = densityOf(item.mass / item.volume);
   return putIn(massVolume, item.name, { m: given('g', item.mass), rho_i }, worked('mm^3', item.volume));
 }

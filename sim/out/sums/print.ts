@@ -1,11 +1,9 @@
 import type { Equation } from '../../equations/equation.ts';
+import type { Decimals, Render } from '../../equations/render.ts';
 import type { Amount, Case } from '../../equations/worked.ts';
 import { placeText } from '../../sources/cite.ts';
 import { textTable } from '../table.ts';
 import type { Block, SumTable } from './block.ts';
-
-/** What prints equations; it comes with a parser and is fetched when a page is wanted. */
-export type Render = typeof import('../../equations/render.ts');
 
 const WIDTH = 100;
 
@@ -92,7 +90,7 @@ function originLines(cases: readonly Case[]): readonly string[] {
   return wrap(`where ${text}`, 6, 8);
 }
 
-function tableLines(table: SumTable, render: Render, decimals: ReturnType<Render['settleDecimals']>) {
+function tableLines(table: SumTable, render: Render, decimals: Decimals) {
   const text = (amount: Amount | null) => (amount === null ? '' : render.amountText(amount, decimals));
   const columns = [{ head: '', right: false }, ...table.heads.map((head) => ({ head, right: true }))];
   const rows = table.rows.map(({ name, cells }) => [shortened(name), ...cells.map(text)]);
