@@ -17,6 +17,7 @@ export { checkJson } from './out/check-json.ts';
 export { checkReport } from './out/check-report.ts';
 export type { CheckedBait } from './out/checked-bait.ts';
 export { linkSolids } from './out/solids.ts';
+export { sumsPage } from './out/sums/page.ts';
 export { baitVerdict, linkVerdict } from './out/verdict.ts';
 export { createPipeline } from './pipeline.ts';
 export type { BaitAnswers, LinkAnswers, Step } from './steps.ts';

@@ -4,7 +4,7 @@ import type { Float } from '../hydro/float.ts';
 import type { LinkSpec } from '../links/cut.ts';
 import type { Ledger } from '../mass/ledger.ts';
 import type { Hardware } from '../mass/placed.ts';
-import type { Wetted } from '../mesh/wetted.ts';
+import type { BareSolid, Wetted } from '../mesh/wetted.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import type { Warning } from '../warnings.ts';
 
@@ -23,6 +23,7 @@ export interface CheckedBait {
 
 export interface CheckedLink {
   readonly spec: LinkSpec;
+  readonly solid: BareSolid;
   readonly wetted: Wetted;
   readonly ledger: Ledger;
   readonly float: Float;

@@ -88,6 +88,13 @@ export const SOURCES = {
     where: 'tables of material properties',
     seen: 'copy',
   },
+  mechanics: {
+    author: 'Textbook mechanics',
+    title: 'Statics and hydrostatics common to all textbooks, derived here; no document was followed',
+    year: null,
+    where: 'sim/equations, with tests that hold them to the code',
+    seen: 'nowhere',
+  },
   'common-practice': {
     author: 'Common practice',
     title: 'What makers of baits go by; no document. Your own scale and calipers know better',

@@ -23,6 +23,9 @@ export const WATER_RANGE = { temperature: [-2, 40], salinity: [0, 42] } as const
 const FRESH: Place = { source: 'tanaka-2001', where: 'table 1' };
 const SALT: Place = { source: 'unesco-44', where: 'equation 13, pp. 17–18' };
 
+/** The fitted numbers of the formula for fresh water; a5 in kg/m^3. Tanaka et al. (2001), table 1. */
+export const TANAKA = { a1: -3.983035, a2: 301.797, a3: 522528.9, a4: 69.34881, a5: 999.97495 } as const;
+
 /** Grams of salt per kg of water at a practical salinity of 35: McDougall, Barker (2011), gsw_SR_from_SP. */
 const SALT_AT_35 = 35.16504;
 
@@ -63,11 +66,7 @@ export function waterAnswer(water: GivenWater): WaterAnswer {
  * from EOS-80, which covers it, by 0.0005 kg/m^3. Checked: the tabulated values, IAPWS within 0.005 kg/m^3.
  */
 export function freshWaterDensity(t: Celsius): GramPerMm3 {
-  const a1 = -3.983035;
-  const a2 = 301.797;
-  const a3 = 522528.9;
-  const a4 = 69.34881;
-  const a5 = 999.97495;
+  const { a1, a2, a3, a4, a5 } = TANAKA;
   return gramPerMm3FromKgPerM3(a5 * (1 - ((t + a1) ** 2 * (t + a2)) / (a3 * (t + a4))));
 }
 

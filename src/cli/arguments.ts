@@ -21,7 +21,14 @@ export type Request =
       readonly json: boolean;
       readonly strict: boolean;
     }
-  | { readonly command: 'export'; readonly design: string; readonly setup: string | null; readonly out: string };
+  | { readonly command: 'export'; readonly design: string; readonly setup: string | null; readonly out: string }
+  | {
+      readonly command: 'sums';
+      readonly design: string;
+      readonly setup: string | null;
+      /** null: every link. */
+      readonly link: string | null;
+    };
 
 /** Reads the words after the program's name. Throws Refusal when they make no sense. */
 export function readArguments(words: readonly string[]): Request {
@@ -40,6 +47,7 @@ export function readArguments(words: readonly string[]): Request {
   if (first === 'check') {
     return { command: 'check', design, setup, json: given.switches.has('json'), strict: given.switches.has('strict') };
   }
+  if (first === 'sums') return { command: 'sums', design, setup, link: given.values.link ?? null };
   if (!given.switches.has('solids')) throw misuse('say what to export: --solids', first);
   if (given.values.out === undefined) throw misuse('--out DIR is wanted: the folder to write to', first);
   return { command: 'export', design, setup, out: given.values.out };

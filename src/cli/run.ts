@@ -28,6 +28,8 @@ async function follow(words: readonly string[], terminal: Terminal): Promise<Exi
       return (await import('./check.ts')).check(request, terminal);
     case 'export':
       return (await import('./export.ts')).exportFiles(request, terminal);
+    case 'sums':
+      return (await import('./sums.ts')).sums(request, terminal);
   }
 }
 

@@ -33,6 +33,14 @@ export const COMMANDS = {
       solids: { value: null, says: 'each link as binary STL in mm, and the water in its slots' },
     },
   },
+  sums: {
+    line: 'sums DESIGN [--setup NAME] [--link NAME]',
+    says: 'the sums behind the answers, worked with its numbers, to check with a pocket calculator',
+    options: {
+      setup: SETUP,
+      link: { value: 'NAME', says: 'one link, then the whole bait; every link if left out' },
+    },
+  },
 } as const satisfies Readonly<Record<string, CommandUsage>>;
 
 export type CommandName = keyof typeof COMMANDS;

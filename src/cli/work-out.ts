@@ -37,8 +37,8 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
     water: present(bait.water),
     hardware: present(bait.hardware),
     links: present(bait.links).map((spec, index) => {
-      const { wetted, ledger, float } = links[index] ?? {};
-      return { spec, wetted: present(wetted), ledger: present(ledger), float: present(float) };
+      const { solid, wetted, ledger, float } = links[index] ?? {};
+      return { spec, solid: present(solid), wetted: present(wetted), ledger: present(ledger), float: present(float) };
     }),
     assembled: present(bait.assembled),
     target: present(bait.target),

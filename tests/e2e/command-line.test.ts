@@ -65,6 +65,14 @@ describe('the command a maker types', () => {
     expect(names.map((name) => readFileSync(join(cwd, 'made', name)))).toEqual(bytes);
   });
 
+  test('prints the sums behind its answers', () => {
+    const page = floatwright(['sums', '-', '--link', 'head'], { input: TEXT });
+    expect(page).toMatchObject({ code: 0, stderr: '' });
+    for (const part of ['Link 1 of 2, alone: head', 'GM = KB + BM - KG', 'The whole bait, held straight']) {
+      expect(page.stdout).toContain(part);
+    }
+  });
+
   test('ends with 1 when a target is missed under --strict, the report still on standard output', () => {
     const input = JSON.stringify(changed(PLAIN, 'setups.0.target', { net_wet_g: 300 }));
     const strict = floatwright(['check', '-', '--strict'], { input });
@@ -148,12 +156,14 @@ describe('a bad file ends with 2, its reasons on standard error, and no report',
 
 describe('a bad command line ends with 2 and says what is allowed', () => {
   test.each<[words: readonly string[], says: RegExp]>([
-    [[], /a command is wanted: check, export/],
-    [['ballast', '-'], /unknown command "ballast", known: check, export/],
+    [[], /a command is wanted: check, export, sums/],
+    [['ballast', '-'], /unknown command "ballast", known: check, export, sums/],
     [['check'], /a DESIGN is wanted/],
     [['check', '-', '-'], /one DESIGN at a time/],
     [['check', '-', '--jason'], /unknown option "--jason", known: --setup NAME, --json, --strict/],
     [['check', '-', '--setup', 'ice'], /^--setup: the design has no setup "ice" \(choose one of "still pond"\)/],
+    [['sums', '-', '--link', 'fin'], /^--link: the design has no link "fin" \(choose one of "head", "tail"\)/],
+    [['sums', '-', '--setup', 'ice'], /^--setup: the design has no setup "ice" \(choose one of "still pond"\)/],
     [['check', 'gone.json'], /^gone\.json: cannot be read: there is no such file/],
     [['check', '.'], /^\.: is a folder/],
     [['check', 'plain.json/x.json'], /^plain\.json\/x\.json: cannot be read: part of the path is a file/],

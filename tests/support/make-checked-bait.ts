@@ -76,6 +76,7 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
     links: [
       {
         spec: head,
+        solid: { volume: 41_000, centre: [29, 0, 0], area: 7_900, areaCentre: [29, 0, 0.5] },
         wetted: wettedBox(0, 59, true),
         ledger: ledgerOf([
           line({ name: 'wood', kind: 'wood', mass: 12.25, at: [31, 0, 0.5], source: 'density in the design' }),
@@ -92,6 +93,7 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
       },
       {
         spec: tail,
+        solid: { volume: 42_000, centre: [90, 0, 0], area: 8_000, areaCentre: [90, 0, 0.5] },
         wetted: wettedBox(61, 120, false),
         ledger: ledgerOf([
           line({ name: 'wood', kind: 'wood', mass: 13.5, at: [88, 0, 0.25], source: 'density in the design' }),

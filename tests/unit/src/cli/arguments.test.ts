@@ -18,6 +18,8 @@ describe('what a maker types', () => {
     ['--help', { command: 'help' }],
     ['-h', { command: 'help' }],
     ['check --help', { command: 'help' }],
+    ['sums shad.json', { command: 'sums', design: 'shad.json', setup: null, link: null }],
+    ['sums - --setup pond --link tail', { command: 'sums', design: '-', setup: 'pond', link: 'tail' }],
     ['export shad.json -h', { command: 'help' }],
     ['--version', { command: 'version' }],
   ])('floatwright %s', (line, wanted) => {
@@ -27,9 +29,12 @@ describe('what a maker types', () => {
 
 describe('what makes no sense is refused with what is allowed', () => {
   test.each([
-    ['', 'floatwright: a command is wanted: check, export (see floatwright --help)'],
-    ['ballast shad.json', 'floatwright: unknown command "ballast", known: check, export (see floatwright --help)'],
-    ['toString', 'floatwright: unknown command "toString", known: check, export (see floatwright --help)'],
+    ['', 'floatwright: a command is wanted: check, export, sums (see floatwright --help)'],
+    [
+      'ballast shad.json',
+      'floatwright: unknown command "ballast", known: check, export, sums (see floatwright --help)',
+    ],
+    ['toString', 'floatwright: unknown command "toString", known: check, export, sums (see floatwright --help)'],
     ['--json check', 'floatwright: a command comes first, got "--json" (see floatwright --help)'],
     [
       'check',
@@ -58,6 +63,8 @@ describe('what makes no sense is refused with what is allowed', () => {
     ['check a.json --constructor', 'unknown option "--constructor"'],
     ['check a.json -j', 'unknown option "-j"'],
     ['check a.json --out dir', 'unknown option "--out"'],
+    ['sums a.json --link', '--link wants a value: --link NAME'],
+    ['sums a.json --json', 'unknown option "--json", known: --setup NAME, --link NAME'],
     ['export a.json --out dir', 'say what to export: --solids'],
     ['export a.json --solids', '--out DIR is wanted: the folder to write to'],
     ['export a.json --solids --out', '--out wants a value: --out DIR'],

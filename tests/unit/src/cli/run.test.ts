@@ -133,11 +133,30 @@ describe('export --solids', () => {
   });
 });
 
+describe('sums', () => {
+  test('prints the page of one link and the whole bait, in the setup that is named', async () => {
+    const { code, printed, complaints } = await runOn(PLAIN, 'sums', '-', '--setup', 'still pond', '--link', 'tail');
+    expect({ code, complaints }).toEqual({ code: 0, complaints: [] });
+    expect(printed).toContain('The sums behind Boathouse Plain: still pond');
+    expect(printed).toContain('Link 2 of 2, alone: tail');
+    expect(printed).not.toContain('alone: head');
+  });
+
+  test.each([
+    ['--link', 'fin', '--link: the design has no link "fin" (choose one of "head", "tail")'],
+    ['--setup', 'ice', '--setup: the design has no setup "ice" (choose one of "still pond")'],
+  ])('refuses %s %s with the names there are', async (option, name, reason) => {
+    const { code, printed, complaints } = await runOn(PLAIN, 'sums', '-', option, name);
+    expect({ code, printed, complaints }).toEqual({ code: 2, printed: '', complaints: [reason] });
+  });
+});
+
 test('help names every command that works, on standard output', async () => {
   const { code, printed, complaints } = await runOn('', '--help');
   expect({ code, complaints }).toEqual({ code: 0, complaints: [] });
   expect(printed).toContain('floatwright check DESIGN [--setup NAME] [--json] [--strict]');
   expect(printed).toContain('floatwright export DESIGN --out DIR [--setup NAME] --solids');
+  expect(printed).toContain('floatwright sums DESIGN [--setup NAME] [--link NAME]');
 });
 
 test('the version is that of the package', async () => {

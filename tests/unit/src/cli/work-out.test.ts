@@ -16,8 +16,8 @@ function stepsOf(bait = BAIT): Step[] {
     ({ name, link, outcome: { status: 'ok', value } }) as Step;
   return [
     ...Object.entries(whole).map(([name, value]) => step(name, null, value)),
-    ...bait.links.flatMap(({ spec: { index }, wetted, ledger, float }) =>
-      Object.entries({ wetted, ledger, float }).map(([name, value]) => step(name, index, value)),
+    ...bait.links.flatMap(({ spec: { index }, solid, wetted, ledger, float }) =>
+      Object.entries({ solid, wetted, ledger, float }).map(([name, value]) => step(name, index, value)),
     ),
     ...Object.entries(after).map(([name, value]) => step(name, null, value)),
   ];

@@ -1,0 +1,101 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { readDesignText } from '../../../../../sim/design/read.ts';
+import { EQUATIONS } from '../../../../../sim/equations/equations.ts';
+import type { DesignFile } from '../../../../../sim/index.ts';
+import { sumsPage } from '../../../../../sim/out/sums/page.ts';
+import { changed, goodOf } from '../../../../support/change-file.ts';
+import { makeDesignFile } from '../../../../support/make-design.ts';
+import { printedSums } from '../../../../support/printed-sums.ts';
+import { casesOf, checkedBaitOf, withUnits } from '../../../../support/sums-of.ts';
+
+const FOLDER = new URL('../../../../../presets/', import.meta.url);
+const presets = readdirSync(FOLDER)
+  .filter((name) => name.endsWith('.json'))
+  .map((name) => goodOf(readDesignText(readFileSync(new URL(name, FOLDER), 'utf8'))));
+
+const plain = makeDesignFile();
+const first = (file: DesignFile) => file.setups[0].name;
+const withField = (place: string, value: unknown, file = plain) => changed(file, place, value) as DesignFile;
+
+/** Baits that between them need every formula. */
+const BAITS: readonly (readonly [what: string, file: DesignFile, setup: string])[] = [
+  ...presets.flatMap((file) => file.setups.map(({ name }) => [`${file.name}, ${name}`, file, name] as const)),
+  ['the plain bait', plain, first(plain)],
+  ['a bait in one piece', makeDesignFile({ pieces: 1 }), first(plain)],
+  ['in the sea', withField('setups.0.water', { temperature_c: 12, salinity_g_kg: 35 }), first(plain)],
+  ['in water of measured density', withField('setups.0.water', { measured_g_cm3: 1.0012 }), first(plain)],
+  ['of heavy wood, sinking', withField('wood.density_g_cm3', 1.2), first(plain)],
+  ['with sealer by the area', withField('coats.0', { name: 'sealer', soak_g_m2: 30 }), first(plain)],
+  ['with lead that leaves the drill point half empty', withField('setups.0.holes.1.lead.mass_g', 0.1), first(plain)],
+  ['with a hole that holds no lead', withField('setups.0.holes.1.lead', undefined), first(plain)],
+  ['without holes', withField('setups.0.holes', []), first(plain)],
+  ['with nothing hung', withField('setups.0.hung', []), first(plain)],
+  ['with a lead off the middle', withField('setups.0.holes.1.across_mm', 1.5), first(plain)],
+  ['with an eye that was weighed', withField('hangers.1.mass_g', 0.6), first(plain)],
+  ['asked for a trim', withField('setups.0.target', { proud_mm: 3, trim_deg: 4 }), first(plain)],
+  ['of two woods', withField('links.1.density_g_cm3', 0.3), first(plain)],
+];
+
+describe.each(BAITS)('the sums of %s', (_, file, setup) => {
+  const bait = checkedBaitOf(file, setup);
+
+  test('add up as printed, for whoever has a pocket calculator and nothing but the page', async () => {
+    const sums = printedSums(await sumsPage(bait, null));
+    expect(sums.length).toBeGreaterThan(40 * bait.links.length);
+    expect(sums.filter(({ missed }) => !(missed <= 1))).toEqual([]);
+  });
+
+  test('give what the tool has, worked out by mathjs with units', () => {
+    for (const { equation, label, values, result } of casesOf(bait)) {
+      const got = withUnits(equation.formula, values, result.unit);
+      // the solver leaves 1e-11 of the weight, and angles come from the difference of two near points
+      const tolerance = 1e-6 + 1e-8 * Math.abs(result.value);
+      expect(Math.abs(got - result.value), `${equation.id} ${label}`).toBeLessThan(tolerance);
+    }
+  });
+
+  test('are readable: lines of at most 100 characters, nothing that is no number', async () => {
+    const page = await sumsPage(bait, null);
+    for (const line of page.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(100);
+    expect(page).not.toMatch(/NaN|undefined|null|Infinity|\[object/);
+    expect(page).not.toMatch(/ $/m);
+  });
+});
+
+test('between them they use every formula there is', () => {
+  const used = new Set(
+    BAITS.flatMap(([, file, setup]) => casesOf(checkedBaitOf(file, setup)).map((each) => each.equation.id)),
+  );
+  expect(EQUATIONS.map(({ id }) => id).filter((id) => !used.has(id))).toEqual([]);
+});
+
+test('a page of one link leaves the others out, and still ends with the whole bait', async () => {
+  const page = await sumsPage(checkedBaitOf(plain), 'tail');
+  expect(page).toContain('Link 2 of 2, alone: tail');
+  expect(page).not.toContain('Link 1 of 2');
+  expect(page).toContain('The whole bait, held straight');
+});
+
+test('a bait in one piece is told once', async () => {
+  const page = await sumsPage(checkedBaitOf(makeDesignFile({ pieces: 1 })), null);
+  expect(page).toContain('The bait, in one piece: whole');
+  expect(page).not.toContain('held straight');
+});
+
+test.each(['KB: height of B', 'BM: how far', 'G: the point', 'B: the middle', 'GM: height of M'])(
+  'the page says what "%s" is where it first stands',
+  async (gloss) => {
+    expect((await sumsPage(checkedBaitOf(plain), null)).split(gloss).length).toBeGreaterThan(1);
+  },
+);
+
+test('an arithmetic slip on the page would be noticed', async () => {
+  const page = await sumsPage(checkedBaitOf(plain), null);
+  const slipped = page.replace(
+    /(BM = \d+ \/ [\d.]+ = )(\d)/,
+    (_, before: string, digit: string) => `${before}${(Number(digit) + 3) % 10}`,
+  );
+  expect(slipped).not.toBe(page);
+  expect(printedSums(slipped).filter(({ missed }) => missed > 1)).not.toEqual([]);
+});
