@@ -68,7 +68,8 @@ const STRANGERS: readonly ((dice: Dice, text: string) => string | Uint8Array)[] 
   },
   (dice) => Uint8Array.from({ length: dice.below(4000) }, () => dice.below(256)),
   // the head of a picture, then whatever
-  (dice) => Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, ...Array.from({ length: 500 }, () => dice.below(256))]),
+  (dice) =>
+    Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, ...Array.from({ length: 500 }, () => dice.below(256))]),
   (dice) => dice.pick(['[', '{"a":', '[{"a":']).repeat(dice.pick([10, 21, 1000, 100_000])),
   (dice) => {
     const deep = dice.pick([19, 20, 21, 5000, 400_000]);

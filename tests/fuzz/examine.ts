@@ -15,7 +15,13 @@ import { collectAnswers } from '../../src/cli/work-out.ts';
 import { type AllAnswers, type AllOutcomes, answersOf, outcomesOf } from '../support/worked-bait.ts';
 
 /** How far a file came. */
-export type Reached = 'not read' | 'numbers refused' | 'shape refused' | 'floats' | 'under water';
+export type Reached =
+  | 'not read'
+  | 'numbers refused'
+  | 'shape refused'
+  | 'floats'
+  | 'under water'
+  | 'unsettled, and says so';
 
 export interface Finding {
   readonly reached: Reached;
@@ -45,7 +51,7 @@ export function examine(source: string | Uint8Array, detail: Detail): Finding {
     if (read.status !== 'ok') return { reached: 'not read', faults: refusalFaults(read, source) };
     const file = read.value;
     const again = writeDesignText(file);
-    const same = writeDesignText(valueOf(readDesignText(again))) === again;
+    const same = writeDesignText(designOf(readDesignText(again))) === again;
     const pipeline = createPipeline();
     const findings = file.setups.map(({ name }) =>
       examineSetup(file, name, detail, (setup) => outcomesOf(file, { pipeline, setup, detail }), source),
@@ -53,7 +59,10 @@ export function examine(source: string | Uint8Array, detail: Detail): Finding {
     const [first] = findings;
     return {
       reached: first?.reached ?? 'not read',
-      faults: [...(same ? [] : ['written and read again it is another file']), ...findings.flatMap((one) => one.faults)],
+      faults: [
+        ...(same ? [] : ['written and read again it is another file']),
+        ...findings.flatMap((one) => one.faults),
+      ],
     };
   } catch (error) {
     return { reached: 'not read', faults: [`threw ${error instanceof Error ? error.stack : error}`] };
@@ -79,7 +88,13 @@ function examineSetup(
   const answers = answersOf(file, { setup, detail });
   faults.push(...meshFaults(answers), ...floatFaults(answers));
   if (detail === 'full') faults.push(...outputFaults(file, setup));
-  return { reached: answers.bait.assembled.state === 'floats' ? 'floats' : 'under water', faults };
+  return { reached: reachedBy(answers), faults };
+}
+
+function reachedBy({ bait, links }: AllAnswers): Reached {
+  const floats = [bait.assembled, ...links.map(({ float }) => float)];
+  if (floats.some(({ solver }) => !solver.converged)) return 'unsettled, and says so';
+  return bait.assembled.state === 'floats' ? 'floats' : 'under water';
 }
 
 /** A refusal says in words what is wrong and, unless the text as a whole is none, where. */
@@ -91,7 +106,8 @@ function refusalFaults(outcome: Outcome<unknown>, source: string | Uint8Array): 
 
 function issueFaults({ code, path, message, hint }: Issue, source: string | Uint8Array): string[] {
   const faults: string[] = [];
-  const say = (what: string) => faults.push(`issue ${code} at "${path.slice(0, 60)}" ${what}: ${message.slice(0, 120)}`);
+  const say = (what: string) =>
+    faults.push(`issue ${code} at "${path.slice(0, 60)}" ${what}: ${message.slice(0, 120)}`);
   if (!/^[a-z]+\/[a-z-]+$/.test(code)) say('has no code');
   if (path === '' && !OF_THE_WHOLE.has(code)) say('has no path');
   if (message === '' || message.endsWith('.') || /\n/.test(message)) say('is no line of words');
@@ -99,7 +115,8 @@ function issueFaults({ code, path, message, hint }: Issue, source: string | Uint
   if (hint === '') say('has an empty hint');
   const odd = /NaN|Infinity|undefined|\[object/.exec(`${message} ${hint ?? ''} ${path}`)?.[0];
   // a maker's own nonsense may be quoted
-  const own = typeof source === 'string' && (source.includes(odd ?? '') || (odd === 'Infinity' && OVERFLOW.test(source)));
+  const own =
+    typeof source === 'string' && (source.includes(odd ?? '') || (odd === 'Infinity' && OVERFLOW.test(source)));
   if (odd !== undefined && !own) say(`says ${odd}`);
   return faults;
 }
@@ -155,7 +172,9 @@ function outputFaults(file: DesignFile, setup: string): string[] {
   const checked = collectAnswers(createPipeline().steps(file, { setup, detail: 'full' }), 'a random file');
   const wild = wildNumbers(checkJson(checked));
   const own = JSON.stringify(file);
-  const odd = [...checkReport(checked).matchAll(/NaN|Infinity|undefined|\[object/g)].filter(([word]) => !own.includes(word));
+  const odd = [...checkReport(checked).matchAll(/NaN|Infinity|undefined|\[object/g)].filter(
+    ([word]) => !own.includes(word),
+  );
   return [
     ...(wild.length > 0 ? [`JSON output has ${wild[0]}`] : []),
     ...(odd.length > 0 ? [`the report says ${odd[0][0]}`] : []),
@@ -164,7 +183,7 @@ function outputFaults(file: DesignFile, setup: string): string[] {
   ];
 }
 
-function valueOf(outcome: Outcome<DesignFile>): DesignFile {
+function designOf(outcome: Outcome<DesignFile>): DesignFile {
   if (outcome.status === 'ok') return outcome.value;
   throw new Error(`a design as it was written is refused: ${JSON.stringify(outcome)}`);
 }
