@@ -14,14 +14,11 @@ import { createPipeline } from '../../sim/pipeline.ts';
 import { collectAnswers } from '../../src/cli/work-out.ts';
 import { type AllAnswers, type AllOutcomes, answersOf, outcomesOf } from '../support/worked-bait.ts';
 
+/** No fault, but rare enough to be looked at. */
+export const UNSETTLED = 'unsettled, and says so';
+
 /** How far a file came. */
-export type Reached =
-  | 'not read'
-  | 'numbers refused'
-  | 'shape refused'
-  | 'floats'
-  | 'under water'
-  | 'unsettled, and says so';
+export type Reached = 'not read' | 'numbers refused' | 'shape refused' | 'floats' | 'under water' | typeof UNSETTLED;
 
 export interface Finding {
   readonly reached: Reached;
@@ -93,7 +90,7 @@ function examineSetup(
 
 function reachedBy({ bait, links }: AllAnswers): Reached {
   const floats = [bait.assembled, ...links.map(({ float }) => float)];
-  if (floats.some(({ solver }) => !solver.converged)) return 'unsettled, and says so';
+  if (floats.some(({ solver }) => !solver.converged)) return UNSETTLED;
   return bait.assembled.state === 'floats' ? 'floats' : 'under water';
 }
 

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { caseOf, KINDS, type Kind } from './cases.ts';
-import { examine, type Finding } from './examine.ts';
+import { examine, type Finding, UNSETTLED } from './examine.ts';
 
 /** A share of the seeds for one thread. */
 interface Errand {
@@ -83,6 +83,7 @@ async function fuzz(kind: Kind, seed: number, count: number): Promise<number> {
   const take = (reply: Reply) => {
     reached.set(reply.reached, (reached.get(reply.reached) ?? 0) + 1);
     if (reply.ms > slowest.ms) slowest = reply;
+    if (reply.reached === UNSETTLED) console.log(`seed ${reply.seed} of ${kind}: ${UNSETTLED}`);
     for (const fault of reply.faults) {
       const cause = causeOf(fault);
       const known = causes.get(cause) ?? 0;
