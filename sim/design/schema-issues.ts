@@ -56,7 +56,8 @@ function issuesFrom(issue: ZodIssue, above: readonly PropertyKey[]): readonly Is
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({
       code: 'design/unknown-field',
-      path: [...path, key].join('.'),
+      // a field without a name still needs a place that can be seen
+      path: [...path, key === '' ? '""' : key].join('.'),
       message: issue.message,
       hint: 'correct the name or take the field out',
     }));

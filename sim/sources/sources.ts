@@ -67,6 +67,20 @@ export const SOURCES = {
     where: 'General Technical Report FPL-GTR-83, USDA Forest Service',
     seen: 'copy',
   },
+  'chudnoff-obeche': {
+    author: 'Forest Products Laboratory (Chudnoff)',
+    title: 'Wood technical fact sheet: Triplochiton scleroxylon',
+    year: null,
+    where: 'USDA Forest Service, fpl.fs.fed.us, TechSheets/Chudnoff',
+    seen: 'document',
+  },
+  'frim-jelutong': {
+    author: 'Forest Research Institute Malaysia',
+    title: 'Properties and uses: jelutong',
+    year: null,
+    where: 'info.frim.gov.my, woodid',
+    seen: 'document',
+  },
   callister: {
     author: 'Callister',
     title: 'Materials science and engineering: an introduction',

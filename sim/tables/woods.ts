@@ -49,6 +49,18 @@ export const WOODS: readonly WoodSpecies[] = [
     where: 'abstract, air-dry density',
     asPrinted: '0.317 g/cm³',
   }),
+  fromDensity('obeche', 'Triplochiton scleroxylon', {
+    value: 0.000385,
+    source: 'wood-handbook',
+    where: 'chapter 2, Obeche, air-dry wood',
+    asPrinted: '385 kg/m³',
+  }),
+  fromDensity('jelutong', 'Dyera costulata', {
+    value: 0.000465,
+    source: 'wood-handbook',
+    where: 'chapter 2, Jelutong, at 12 % moisture',
+    asPrinted: '465 kg/m³',
+  }),
 ];
 
 /** The wood of that name, capitals aside; null if the table has none. */

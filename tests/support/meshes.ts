@@ -78,6 +78,14 @@ export function roundSection(radius: number, sides: number): readonly Point[] {
   return Array.from({ length: sides }, (_, k) => [reach * Math.cos(turn * k), reach * Math.sin(turn * k)]);
 }
 
+/**
+ * A body turned about the z axis, upwards along a profile of [radius, z]; each ring is a regular polygon with the area
+ * of its circle. A tip is a ring of next to no radius.
+ */
+export function turnedMesh(profile: readonly Point[], sides: number): Mesh {
+  return tubeMesh(profile.map(([radius, z]) => roundSection(radius, sides).map(([a, b]): Vec3 => [a, b, z])));
+}
+
 /** An ellipsoid about the origin, its poles on x; its points lie on the true surface. */
 export function ellipsoidMesh([a, b, c]: Vec3, bands: number, around: number): Mesh {
   const rings = Array.from({ length: bands + 1 }, (_, i) => {

@@ -20,6 +20,7 @@ const BAD_SHAPES: readonly Case[] = [
   ['a field misspelt', 'body.lenght_mm', 120, 'body.lenght_mm', 'unknown field; fields allowed here: length_mm'],
   ['a field from elsewhere', 'wood.mass_g', 3, 'wood.mass_g', 'unknown field'],
   ['an unknown field at the top', 'camera', {}, 'camera', 'unknown field'],
+  ['a field without a name', '', 1, '""', 'unknown field'],
   ['a body that is a list', 'body', [], 'body', 'an object in braces is wanted, got an empty list'],
   ['no body', 'body', undefined, 'body', 'an object in braces is wanted, got nothing'],
   ['a length missing', 'body.length_mm', undefined, 'body.length_mm', 'got nothing'],
