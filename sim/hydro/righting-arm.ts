@@ -48,6 +48,8 @@ const FORCE_TOLERANCE = 1e-9;
 const MOMENT_TOLERANCE = 1e-9;
 const FAR_FORCE = 1e-2;
 const MOST_STEPS = 60;
+/** Where trim runs away faster than this from heel, it is searched for from where it was. */
+const MOST_TRIMMING = 3;
 const ROOT_STEPS = 30;
 
 /**
@@ -65,7 +67,7 @@ export function rightingCurve(body: FloatingBody, rest: Vec3, step: Radian = STE
     const points: Held[] = [];
     let last = start;
     for (let k = first; Math.abs(k) <= half; k += way) {
-      const next = hold(k * step, last.trim, last);
+      const next = hold(k * step, last.trim + trimming(last) * (k * step - last.heel), last);
       if (Math.abs(next.trim) > ON_END) break;
       points.push(next);
       last = next;
@@ -106,7 +108,7 @@ function holderOf(body: FloatingBody): Holder {
   const [low, high] = reachAlong(body, [1, 0, 0]);
   const size = Math.max(high - low, 1);
   return (heel, trim, near) => {
-    let here = placeAt(body, mass, heel, trim, near, FORCE_TOLERANCE);
+    let here = placeAt(body, mass, heel, trim, near, near === null ? FORCE_TOLERANCE : null);
     let radius = LONGEST_RAD;
     for (let i = 0; i < MOST_STEPS; i++) {
       // at a fixed heel n runs along a great circle as trim grows: slopeU and curveUU are those over trim
@@ -123,6 +125,14 @@ function holderOf(body: FloatingBody): Holder {
     }
     return here;
   };
+}
+
+/** How trim changes with heel while the slope over trim stays nothing. */
+function trimming({ trim, potential }: Held): number {
+  const { slopeV, curveUU, curveUV } = potential;
+  if (!(curveUU > 0)) return 0;
+  const rate = (Math.cos(trim) * curveUV - Math.sin(trim) * slopeV) / curveUU;
+  return Math.abs(rate) < MOST_TRIMMING ? rate : 0;
 }
 
 /** Held at a heel and trim. tolerance: share of weight to which the draft is found; null: by one step from `near`. */
