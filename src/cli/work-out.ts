@@ -37,12 +37,21 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
     water: present(bait.water),
     hardware: present(bait.hardware),
     links: present(bait.links).map((spec, index) => {
-      const { wetted, ledger, float } = links[index] ?? {};
-      return { spec, wetted: present(wetted), ledger: present(ledger), float: present(float) };
+      const { wetted, ledger, float, accuracy, attitudes } = links[index] ?? {};
+      return {
+        spec,
+        wetted: present(wetted),
+        ledger: present(ledger),
+        float: present(float),
+        accuracy: present(accuracy),
+        attitudes: present(attitudes),
+      };
     }),
     assembled: present(bait.assembled),
+    assembledAccuracy: present(bait.assembledAccuracy),
+    assembledAttitudes: present(bait.assembledAttitudes),
     target: present(bait.target),
-    warnings: present(bait.warnings),
+    warnings: present(bait.allWarnings),
   };
 }
 
