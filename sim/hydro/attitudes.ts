@@ -45,6 +45,8 @@ const MIRROR_RAD = radianFromDegree(0.5);
 const MIRROR_MM = 0.02;
 /** Rests whose energies differ by less stand in the order of their heel, starboard first. */
 const ORDER_MM = 1e-6;
+/** A group of rests spread wider than this is a run among which there is no preference. */
+const RUN_RAD = radianFromDegree(3);
 /** A pass of the full mesh is looked for this near to that of the coarse one. */
 const NEAR_RAD = radianFromDegree(10);
 
@@ -57,7 +59,6 @@ const NEAR_RAD = radianFromDegree(10);
  */
 export function findAttitudes(body: FloatingBody, coarse: FloatingBody, first: Float, level = LEVEL): Attitudes {
   if (first.state !== 'floats') return { others: [], firstIsNeutral: first.neutral, firstShare: 1, starts: 0 };
-  const { mass } = totalsOf(body);
   // a body that barely floats may not do so on the coarse mesh
   const rough = floats(coarse) ? coarse : body;
   const valleys = createValleys(rough);
@@ -66,45 +67,20 @@ export function findAttitudes(body: FloatingBody, coarse: FloatingBody, first: F
   const passes = valleys.groups().length > 1 ? searchPasses(rough, valleys) : [];
   const ways = lowestWays(valleys.groupOf(home), passes);
 
-  const bottom = restFrom(body, first.up).potential.value;
   const shareOf = (group: number) => ends.filter((end) => valleys.groupOf(end) === group).length / ends.length;
-  const firstGroup = valleys.groupOf(home);
-  const found: Found[] = [];
-  let firstShare = shareOf(firstGroup);
-  for (const { group, rest: roughRest, members } of valleys.groups()) {
-    if (group === firstGroup) continue;
-    const rest = restFrom(body, roughRest.up);
-    const share = shareOf(group);
-    // rests of the coarse mesh that the full one does not tell apart
-    if (angleBetween(rest.up, first.up) < SAME_RAD) firstShare += share;
-    else {
-      const twin = found.findIndex((other) => angleBetween(other.rest.up, rest.up) < SAME_RAD);
-      if (twin >= 0) found[twin] = { ...found[twin], share: found[twin].share + share };
-      else found.push({ rest, share, isRun: members > 1, pass: ways.get(group) ?? null });
-    }
-  }
-  const order = (a: Found, b: Found) => {
-    const apart = a.rest.potential.value - b.rest.potential.value;
-    return Math.abs(apart) > ORDER_MM * mass ? apart : heelOf(b.rest.up) - heelOf(a.rest.up);
-  };
-  const listed = found.toSorted(order);
-  const firstIsRun = valleys.groups().some(({ group, members }) => group === firstGroup && members > 1);
+  const [own, foreign] = parted(valleys.groups(), ({ group }) => group === valleys.groupOf(home));
+  const found = foreign.map(({ group, rest, spread }) => ({
+    rest: restFrom(body, rest.up),
+    share: shareOf(group),
+    isRun: spread > RUN_RAD,
+    pass: ways.get(group) ?? null,
+  }));
+  // rests of the coarse mesh that the full one does not tell apart
+  const [same, other] = parted(found, ({ rest }) => angleBetween(rest.up, first.up) < SAME_RAD);
   return {
-    others: listed.map((one, i) => {
-      const { rest, share, isRun, pass } = one;
-      const float = floatAt(body, rest);
-      const top = pass && topOf(body, pass);
-      return {
-        float: isRun ? { ...float, neutral: true, tender: true } : float,
-        hump: top && Math.max(0, top.value - bottom),
-        back: top && Math.max(0, top.value - rest.potential.value),
-        over: top === null ? null : top.up,
-        share,
-        mirrorOf: mirrorOf(rest, [{ up: first.up, value: bottom }, ...listed.slice(0, i).map(placeOf)], mass),
-      };
-    }),
-    firstIsNeutral: first.neutral || firstIsRun,
-    firstShare,
+    others: listOthers(body, first, withoutTwins(other)),
+    firstIsNeutral: first.neutral || own.some(({ spread }) => spread > RUN_RAD),
+    firstShare: same.reduce((sum, { share }) => sum + share, shareOf(valleys.groupOf(home))),
     starts: ends.length,
   };
 }
@@ -119,6 +95,41 @@ interface Found {
 interface Bottom {
   readonly up: Vec3;
   readonly value: GramMm;
+}
+
+function parted<Item>(items: readonly Item[], isFirst: (item: Item) => boolean): readonly [Item[], Item[]] {
+  return [items.filter(isFirst), items.filter((item) => !isFirst(item))];
+}
+
+function withoutTwins(found: readonly Found[]): readonly Found[] {
+  const kept: Found[] = [];
+  for (const one of found) {
+    const twin = kept.findIndex(({ rest }) => angleBetween(rest.up, one.rest.up) < SAME_RAD);
+    if (twin < 0) kept.push(one);
+    else kept[twin] = { ...kept[twin], share: kept[twin].share + one.share };
+  }
+  return kept;
+}
+
+function listOthers(body: FloatingBody, first: Float, found: readonly Found[]): readonly OtherRest[] {
+  const { mass } = totalsOf(body);
+  const home: Bottom = { up: first.up, value: restFrom(body, first.up).potential.value };
+  const listed = found.toSorted((a, b) => {
+    const apart = a.rest.potential.value - b.rest.potential.value;
+    return Math.abs(apart) > ORDER_MM * mass ? apart : heelOf(b.rest.up) - heelOf(a.rest.up);
+  });
+  return listed.map(({ rest, share, isRun, pass }, i) => {
+    const float = floatAt(body, rest);
+    const top = pass === null ? null : topOf(body, pass);
+    return {
+      float: isRun ? { ...float, neutral: true, tender: true } : float,
+      hump: top === null ? null : Math.max(0, top.value - home.value),
+      back: top === null ? null : Math.max(0, top.value - rest.potential.value),
+      over: top === null ? null : top.up,
+      share,
+      mirrorOf: mirrorOf(rest, [home, ...listed.slice(0, i).map(placeOf)], mass),
+    };
+  });
 }
 
 function floats(body: FloatingBody): boolean {

@@ -16,7 +16,7 @@ export interface Valleys {
   readonly tops: () => readonly Vec3[];
   /** The number of the group an end belongs to: the lowest of its members'. */
   readonly groupOf: (end: number) => number;
-  /** Groups of ends, in the order of their numbers; one of several is a run of attitudes without preference. */
+  /** Groups of ends, in the order of their numbers. */
   readonly groups: () => readonly Valley[];
 }
 
@@ -24,7 +24,8 @@ export interface Valley {
   readonly group: number;
   /** The lowest of its rests. */
   readonly rest: Rest;
-  readonly members: number;
+  /** How far the others of the group stand from it: more than a solver leaves means a run without preference. */
+  readonly spread: Radian;
 }
 
 /** Two rests this near are one: far over what a solver leaves, far under what a maker can see. */
@@ -85,7 +86,7 @@ export function createValleys(body: FloatingBody): Valleys {
       [...new Set(ends.map(({ group }) => group))].map((group) => {
         const members = ends.filter((end) => end.group === group);
         const rest = members.reduce((a, b) => (b.rest.potential.value < a.rest.potential.value ? b : a)).rest;
-        return { group, rest, members: members.length };
+        return { group, rest, spread: Math.max(...members.map((end) => angleBetween(end.rest.up, rest.up))) };
       }),
   };
 }
