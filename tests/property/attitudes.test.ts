@@ -12,7 +12,8 @@ import { add, dot, length, scale, subtract, unit, type Vec3 } from '../../sim/nu
 import { arbitraryBody, arbitraryPlainBody, arbitraryUp, mirrored, weightOf } from '../support/arbitrary-body.ts';
 import { bodyOf } from '../support/float-mesh.ts';
 
-const RUNS = { numRuns: Math.ceil(Number(process.env.FLOATWRIGHT_RUNS ?? 100) / 4) };
+/** Many descents each: a quarter of the usual runs; and a body that fails is not made smaller, which takes hours. */
+const RUNS = { numRuns: Math.ceil(Number(process.env.FLOATWRIGHT_RUNS ?? 100) / 4), endOnFailure: true };
 const TENTH_DEGREE = Math.PI / 1800;
 
 interface Settled {
@@ -35,15 +36,15 @@ function arbitraryTurns(): fc.Arbitrary<readonly Vec3[]> {
   return fc.array(arbitraryUp(), { minLength: 203, maxLength: 203 });
 }
 
-/** The highest energy on a path of great circles, looked at every three degrees until one is over `enough`. */
-function highestOn(body: FloatingBody, corners: readonly Vec3[], enough: number): number {
+/** The highest energy on a path of great circles, looked at every so many radians until one is over `enough`. */
+function highestOn(body: FloatingBody, corners: readonly Vec3[], enough: number, every: number): number {
   let most = Number.NEGATIVE_INFINITY;
   for (const [i, from] of corners.slice(0, -1).entries()) {
     const to = corners[i + 1];
-    const steps = Math.ceil(Math.acos(Math.max(-1, Math.min(1, dot(from, to)))) / 0.05);
+    const steps = Math.ceil(Math.acos(Math.max(-1, Math.min(1, dot(from, to)))) / every);
     for (let k = 0; k <= steps; k++) {
       const between = add(scale(from, 1 - k / steps), scale(to, k / steps));
-      if (length(between) < 0.05) continue;
+      if (length(between) < 0.02) continue;
       most = Math.max(most, energyAt(body, unit(between)));
       if (most > enough) return most;
     }
@@ -84,7 +85,7 @@ test('no start of 642 ends anywhere but at a listed rest, and every listed rest 
     }),
     RUNS,
   );
-  expect(several).toBeGreaterThan(RUNS.numRuns / 8);
+  expect(several).toBeGreaterThan(RUNS.numRuns / 12);
   expect(stray / ended).toBeLessThan(1e-3);
 });
 
@@ -92,8 +93,9 @@ test('no path of 200 drawn at random undercuts a hump, and the pass it leads ove
   let unknown = 0;
   let known = 0;
   fc.assert(
-    fc.property(arbitraryPlainBody(), arbitraryTurns(), ({ mesh, share, centre }, turns) => {
-      const body = bodyOf(mesh, share, centre);
+    fc.property(arbitraryPlainBody(), arbitraryTurns(), ({ mesh, share }, turns) => {
+      // of one density throughout, as a link without lead: most of these rest in more ways than one
+      const body = bodyOf(mesh, share);
       const { first, attitudes } = settle(body);
       const home = energyAt(body, first.up);
       for (const { float, hump, over } of attitudes.others) {
@@ -107,8 +109,11 @@ test('no path of 200 drawn at random undercuts a hump, and the pass it leads ove
         expect(hump).toBeGreaterThanOrEqual(0);
         for (let path = 0; path < 200; path++) {
           const via = turns.slice(path, path + 1 + (path % 3));
-          const top = highestOn(body, [first.up, ...via, float.up], home + hump);
-          expect(top - home).toBeGreaterThan(hump - 1e-6 * body.mass * 100);
+          const corners = [first.up, ...via, float.up];
+          const enough = home + hump - 1e-6 * body.mass * 100;
+          // long steps may stride over a ridge: what seems to undercut is walked again in steps of a fiftieth of a degree
+          if (highestOn(body, corners, enough, 0.05) >= enough) continue;
+          expect(highestOn(body, corners, enough, 3e-4)).toBeGreaterThanOrEqual(enough);
         }
       }
     }),
