@@ -6,6 +6,8 @@ import { type Outcome, ok, SimError } from './flow/outcome.ts';
 import { share } from './flow/share.ts';
 import { createList, createStage, part } from './flow/stage.ts';
 import { buildHull, type Hull } from './hull/hull.ts';
+import { type Accuracy, judgeAccuracy } from './hydro/accuracy.ts';
+import { type Attitudes, findAttitudes } from './hydro/attitudes.ts';
 import type { FloatingBody } from './hydro/body.ts';
 import { type Float, floatBody } from './hydro/float.ts';
 import { linkTree } from './hydro/link-tree.ts';
@@ -18,9 +20,15 @@ import { checkSound } from './mass/sound.ts';
 import { type BareSolid, type Detail, measureSolid, meshLink, type Wetted, wetLink } from './mesh/wetted.ts';
 import { add, scale, type Vec3 } from './numerics/vec3.ts';
 import { warn } from './out/warn.ts';
+import { warnOfAll } from './out/warn-of-all.ts';
 import type { Step } from './steps.ts';
+import { surfaceTension } from './tables/surface-tension.ts';
 import { type WaterAnswer, waterAnswer } from './tables/waters.ts';
-import type { Mm } from './units/brand.ts';
+import type { Celsius, Mm } from './units/brand.ts';
+import type { Warning } from './warnings.ts';
+
+/** Taken for a water whose density was measured: its skin pulls a twentieth more at 0 °C and as much less at 40 °C. */
+const USUAL_C: Celsius = 20;
 
 /** What is asked of a design. setup: by name; null is the first. */
 export interface Request {
@@ -36,7 +44,8 @@ export interface Pipeline {
 
 /**
  * The recipe: design → setup, water, hull → links → hardware → sound → for each link mesh, solid, wetted, ledger,
- * float → assembled → target → warnings. Each stage takes the parts it reads and no more, and remembers one call.
+ * float → assembled → target → warnings; then, at full detail, what takes longer: for each link and for the whole
+ * accuracy and attitudes → all warnings. Each stage takes the parts it reads and no more, and remembers one call.
  */
 export function createPipeline(): Pipeline {
   const bait = createBaitStages();
@@ -84,17 +93,21 @@ export function createPipeline(): Pipeline {
     yield { name: 'sound', link: null, outcome: sound };
 
     const specs = links.status === 'ok' ? links.value : [];
-    const memories = memoriesOf[request.detail];
-    memories.length = Math.min(memories.length, specs.length);
-    const made: Made[] = [];
-    for (const [index, spec] of specs.entries()) {
+    const memoriesFor = (detail: Detail) => {
+      const memories = memoriesOf[detail];
+      memories.length = Math.min(memories.length, specs.length);
+      return memories;
+    };
+    function* linkSteps(spec: LinkSpec, detail: Detail): Generator<Step, Made, void> {
+      const { index } = spec;
+      const memories = memoriesFor(detail);
       memories[index] ??= createLinkStages();
       const link = memories[index];
-      const mesh = link.mesh(hull, ok(spec), ok(request.detail), sound);
+      const mesh = link.mesh(hull, ok(spec), ok(detail), sound);
       yield { name: 'mesh', link: index, outcome: mesh };
       const solid = link.solid(mesh);
       yield { name: 'solid', link: index, outcome: solid };
-      const wetted = link.wetted(hull, ok(spec), ok(request.detail), mesh, coats);
+      const wetted = link.wetted(hull, ok(spec), ok(detail), mesh, coats);
       yield { name: 'wetted', link: index, outcome: wetted };
       const ownFixed = link.fixed(fixed, ok(index));
       const ownHung = link.hung(allHung, ok(index));
@@ -112,27 +125,78 @@ export function createPipeline(): Pipeline {
       const tree = link.tree(wetted);
       const float = link.float(tree, ledger, ownHung, water);
       yield { name: 'float', link: index, outcome: float };
-      made.push({ wetted, ledger, tree, float });
+      return { link, wetted, ledger, tree, hung: ownHung, float };
     }
+    const made: Made[] = [];
+    for (const spec of specs) made.push(yield* linkSteps(spec, request.detail));
 
     const wetted = bait.wetted(made.map((link) => link.wetted));
     const ledgers = bait.ledgers(made.map((link) => link.ledger));
     const floats = bait.floats(made.map((link) => link.float));
-    const assembled = bait.assembled(bait.trees(made.map((link) => link.tree)), ledgers, allHung, water);
+    const trees = bait.trees(made.map((link) => link.tree));
+    const assembled = bait.assembled(trees, ledgers, allHung, water);
     yield { name: 'assembled', link: null, outcome: assembled };
     const [wanted, wantedOfLinks] = [chosen((s) => s.target), chosen((s) => s.linkTargets)];
     const target = bait.target(wanted, wantedOfLinks, links, length, wetted, floats, assembled);
     yield { name: 'target', link: null, outcome: target };
     const warnings = bait.warnings(water, hull, links, hardware, wetted, floats, assembled, target);
     yield { name: 'warnings', link: null, outcome: warnings };
+    if (request.detail === 'drag') return;
+
+    const accuracies: Outcome<Accuracy>[] = [];
+    const rests: Outcome<Attitudes>[] = [];
+    const rough = specs.map((spec) => drained(linkSteps(spec, 'drag')));
+    for (const [index, { link, tree, ledger, hung, float }] of made.entries()) {
+      const coarse = rough[index];
+      const accuracy = link.accuracy(tree, ledger, coarse.tree, coarse.ledger, hung, water, float);
+      yield { name: 'accuracy', link: index, outcome: accuracy };
+      const attitudes = link.attitudes(tree, ledger, coarse.tree, coarse.ledger, hung, water, float);
+      yield { name: 'attitudes', link: index, outcome: attitudes };
+      accuracies.push(accuracy);
+      rests.push(attitudes);
+    }
+    const roughTrees = bait.roughTrees(rough.map((link) => link.tree));
+    const roughLedgers = bait.roughLedgers(rough.map((link) => link.ledger));
+    // a bait in one piece is its only link
+    const [whole, ...more] = made;
+    const alone = whole !== undefined && more.length === 0;
+    const assembledAccuracy = alone
+      ? accuracies[0]
+      : bait.accuracy(trees, ledgers, roughTrees, roughLedgers, allHung, water, assembled);
+    yield { name: 'assembledAccuracy', link: null, outcome: assembledAccuracy };
+    const assembledAttitudes = alone
+      ? rests[0]
+      : bait.attitudes(trees, ledgers, roughTrees, roughLedgers, allHung, water, assembled);
+    yield { name: 'assembledAttitudes', link: null, outcome: assembledAttitudes };
+    const allWarnings = bait.allWarnings(
+      warnings,
+      links,
+      floats,
+      assembled,
+      bait.accuracies(accuracies),
+      bait.rests(rests),
+      assembledAccuracy,
+      assembledAttitudes,
+    );
+    yield { name: 'allWarnings', link: null, outcome: allWarnings };
   }
   return { steps };
 }
 
+/** Sees a run through and gives what it comes to. */
+function drained<Value>(run: Generator<unknown, Value, void>): Value {
+  for (;;) {
+    const { done, value } = run.next();
+    if (done) return value;
+  }
+}
+
 interface Made {
+  readonly link: LinkStages;
   readonly wetted: Outcome<Wetted>;
   readonly ledger: Outcome<Ledger>;
   readonly tree: Outcome<Tree>;
+  readonly hung: Outcome<Hardware['hung']>;
   readonly float: Outcome<Float>;
 }
 
@@ -150,6 +214,10 @@ function createBaitStages() {
     ledgers: createList<Ledger>('ledger'),
     floats: createList<Float>('float'),
     trees: createList<Tree>('wetted'),
+    roughTrees: createList<Tree>('wetted'),
+    roughLedgers: createList<Ledger>('ledger'),
+    accuracies: createList<Accuracy>('accuracy'),
+    rests: createList<Attitudes>('attitudes'),
     assembled: createStage(
       ['wetted', 'ledger', 'hardware', 'water'],
       (trees: readonly Tree[], ledgers: readonly Ledger[], hung: Hardware['hung'], water: WaterAnswer) =>
@@ -180,6 +248,32 @@ function createBaitStages() {
         assembled: Float,
         target: TargetAnswer,
       ) => warn({ water, hull, links, hardware, wetted, floats, assembled, target }),
+    ),
+    accuracy: createStage(
+      ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'assembled'],
+      (...parts: TwoMeshes) => accuracyOf(...parts),
+    ),
+    attitudes: createStage(
+      ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'assembled'],
+      (...parts: TwoMeshes) => attitudesOf(...parts),
+    ),
+    allWarnings: createStage(
+      ['warnings', 'links', 'float', 'assembled', 'accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes'],
+      (
+        warnings: readonly Warning[],
+        links: readonly LinkSpec[],
+        floats: readonly Float[],
+        assembled: Float,
+        accuracies: readonly Accuracy[],
+        rests: readonly Attitudes[],
+        accuracy: Accuracy,
+        attitudes: Attitudes,
+      ) =>
+        warnOfAll({
+          warnings,
+          whole: { float: assembled, accuracy, attitudes },
+          links: links.map(({ name }, i) => ({ name, float: floats[i], accuracy: accuracies[i], attitudes: rests[i] })),
+        }),
     ),
   };
 }
@@ -213,6 +307,16 @@ function createLinkStages() {
       (tree: Tree, ledger: Ledger, hung: Hardware['hung'], water: WaterAnswer) =>
         floatBody(bodyOf([tree], [ledger], hung, water)),
     ),
+    accuracy: createStage(
+      ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'float'],
+      (tree: Tree, ledger: Ledger, roughTree: Tree, roughLedger: Ledger, ...rest: Around) =>
+        accuracyOf([tree], [ledger], [roughTree], [roughLedger], ...rest),
+    ),
+    attitudes: createStage(
+      ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'float'],
+      (tree: Tree, ledger: Ledger, roughTree: Tree, roughLedger: Ledger, ...rest: Around) =>
+        attitudesOf([tree], [ledger], [roughTree], [roughLedger], ...rest),
+    ),
   };
 }
 
@@ -238,6 +342,27 @@ function ofLink<Item extends { readonly link: number }>(items: readonly Item[], 
 
 function fixedOf({ eyes, pins, holes }: FixedHardware, link: number): FixedHardware {
   return { eyes: ofLink(eyes, link), pins: ofLink(pins, link), holes: ofLink(holes, link) };
+}
+
+/** What hangs, in which water, and how it floats. */
+type Around = readonly [hung: Hardware['hung'], water: WaterAnswer, float: Float];
+/** A body on the full mesh and on the coarse one. */
+type TwoMeshes = readonly [
+  trees: readonly Tree[],
+  ledgers: readonly Ledger[],
+  roughTrees: readonly Tree[],
+  roughLedgers: readonly Ledger[],
+  ...around: Around,
+];
+
+function accuracyOf(...[trees, ledgers, roughTrees, roughLedgers, hung, water, float]: TwoMeshes): Accuracy {
+  const [full, rough] = [bodyOf(trees, ledgers, hung, water), bodyOf(roughTrees, roughLedgers, hung, water)];
+  return judgeAccuracy(full, rough, float, surfaceTension(water.temperature ?? USUAL_C));
+}
+
+function attitudesOf(...[trees, ledgers, roughTrees, roughLedgers, hung, water, float]: TwoMeshes): Attitudes {
+  const [full, rough] = [bodyOf(trees, ledgers, hung, water), bodyOf(roughTrees, roughLedgers, hung, water)];
+  return findAttitudes(full, rough, float);
 }
 
 /** One link alone, or all of them held straight as one rigid piece. */

@@ -2,6 +2,8 @@ import type { TargetAnswer } from './ballast/target.ts';
 import type { Design, Setup } from './design/design.ts';
 import type { Outcome } from './flow/outcome.ts';
 import type { Hull } from './hull/hull.ts';
+import type { Accuracy } from './hydro/accuracy.ts';
+import type { Attitudes } from './hydro/attitudes.ts';
 import type { Float } from './hydro/float.ts';
 import type { LinkSpec } from './links/cut.ts';
 import type { Ledger } from './mass/ledger.ts';
@@ -24,6 +26,11 @@ export interface BaitAnswers {
   readonly assembled: Float;
   readonly target: TargetAnswer;
   readonly warnings: readonly Warning[];
+  /** What takes longer comes after all else, and only at full detail. */
+  readonly assembledAccuracy: Accuracy;
+  readonly assembledAttitudes: Attitudes;
+  /** The warnings again with those that accuracy and attitudes add, worst first. */
+  readonly allWarnings: readonly Warning[];
 }
 
 /** Answers about one link, by step name. */
@@ -33,6 +40,9 @@ export interface LinkAnswers {
   readonly wetted: Wetted;
   readonly ledger: Ledger;
   readonly float: Float;
+  /** After all else, and only at full detail. */
+  readonly accuracy: Accuracy;
+  readonly attitudes: Attitudes;
 }
 
 /** One answer on its way out of the pipeline. link: null for an answer about the whole bait. */

@@ -40,8 +40,10 @@ const MOST_STEPS = 120;
  * The resting attitude reached from `start` (an up-vector) by trust-region Newton on the potential over attitude and
  * draft together. The body must be able to float. On the way it never climbs; from an exact balance it falls to
  * starboard and says that it was mirrored.
+ *
+ * isHome: true for an up-vector from which the rest is known; the descent ends there, not converged.
  */
-export function restFrom(body: FloatingBody, start: Vec3): Rest {
+export function restFrom(body: FloatingBody, start: Vec3, isHome: (up: Vec3) => boolean = () => false): Rest {
   let n = unit(start);
   let axes = planeAxes(n);
   const mass = body.mass + body.hung.reduce((sum, item) => sum + item.mass, 0);
@@ -52,7 +54,7 @@ export function restFrom(body: FloatingBody, start: Vec3): Rest {
   let mirrored = false;
   let steps = 0;
   let converged = false;
-  while (steps < MOST_STEPS) {
+  while (steps < MOST_STEPS && !isHome(n)) {
     const valley = principalAxes(potential);
     const slope = Math.hypot(potential.slopeU, potential.slopeV);
     if (Math.abs(potential.force) <= FORCE_TOLERANCE * mass && slope <= MOMENT_TOLERANCE * mass * size) {
@@ -125,7 +127,8 @@ export function restFrom(body: FloatingBody, start: Vec3): Rest {
   };
 }
 
-type InPlane = readonly [number, number];
+/** Components along the plane's two axes. */
+export type InPlane = readonly [number, number];
 
 interface PrincipalAxes {
   readonly low: number;
@@ -192,12 +195,13 @@ function promise(p: Potential, step: InPlane, sink: Mm): number {
   return -attitude - p.force * sink - (p.curveDD * sink * sink) / 2;
 }
 
-function inBody(step: InPlane, [u, v]: readonly [Vec3, Vec3]): Vec3 {
+/** A step along the plane's axes as a vector of the body frame. */
+export function inBody(step: InPlane, [u, v]: readonly [Vec3, Vec3]): Vec3 {
   return add(scale(u, step[0]), scale(v, step[1]));
 }
 
 /** n turned by an angle towards a unit vector square to it. */
-function turn(n: Vec3, towards: Vec3, angle: number): Vec3 {
+export function turn(n: Vec3, towards: Vec3, angle: number): Vec3 {
   return unit(add(scale(n, Math.cos(angle)), scale(towards, Math.sin(angle))));
 }
 

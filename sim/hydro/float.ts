@@ -4,7 +4,7 @@ import { dot, length, scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import type { Gram, GramMm, Mm, Mm3, Radian } from '../units/brand.ts';
 import { radianFromDegree } from '../units/convert.ts';
 import { type FloatingBody, type Totals, totalsOf } from './body.ts';
-import { principalAxes, restFrom } from './equilibrium.ts';
+import { principalAxes, type Rest, restFrom } from './equilibrium.ts';
 
 /** How a body rests in still water, with hooks hung. Vectors and points in the body frame. */
 export interface Float {
@@ -65,9 +65,10 @@ export interface Solver {
 /** A hanging bait is one whose net weight is within this, or within the share of its mass. Common practice. */
 const HANGS_G = 0.1;
 const HANGS_SHARE = 0.001;
+const UPRIGHT: Vec3 = [0, 0, 1];
 /** Below the noise of a mesh and of sandpaper: no preferred way up that this model could tell. */
-const NEUTRAL_MM = 0.005;
-const TENDER_MM = 0.1;
+export const NEUTRAL_MM = 0.005;
+export const TENDER_MM = 0.1;
 /** Past this a hook would have to hang through the body. */
 const LYING_RAD = radianFromDegree(80);
 
@@ -80,7 +81,15 @@ export function floatBody(body: FloatingBody): Float {
   const totals = totalsOf(body);
   const netWet = totals.mass - body.waterDensity * totals.volume;
   const state = stateOf(netWet, totals.mass);
-  return state === 'floats' ? afloat(body, totals, netWet) : under(body, totals, netWet, state);
+  return state === 'floats'
+    ? afloat(body, totals, netWet, restFrom(body, UPRIGHT))
+    : under(body, totals, netWet, state);
+}
+
+/** How a body that can float rests at one of its rests. */
+export function floatAt(body: FloatingBody, rest: Rest): Float {
+  const totals = totalsOf(body);
+  return afloat(body, totals, totals.mass - body.waterDensity * totals.volume, rest);
 }
 
 function stateOf(netWet: Gram, mass: Gram): Float['state'] {
@@ -88,8 +97,7 @@ function stateOf(netWet: Gram, mass: Gram): Float['state'] {
   return netWet < 0 ? 'floats' : 'sinks';
 }
 
-function afloat(body: FloatingBody, totals: Totals, netWet: Gram): Float {
-  const rest = restFrom(body, [0, 0, 1]);
+function afloat(body: FloatingBody, totals: Totals, netWet: Gram, rest: Rest): Float {
   const { potential } = rest;
   const { across, along } = worldAxes(rest.up);
   const curvature = (direction: Vec3) => {

@@ -113,6 +113,11 @@ export function wetLink(hull: Hull, spec: LinkSpec, detail: Detail, bare: Mesh, 
   };
 }
 
+/** Volume of all slots, which may hold air until the bait is shaken under water. */
+export function slotVolume({ slots }: Wetted): Mm3 {
+  return slots.reduce((sum, slot) => sum + slot.volume, 0);
+}
+
 /** What lies between a solid and the one grown from it. */
 function shell(inner: VolumeMeasure, outer: VolumeMeasure): VolumeMeasure {
   const volume = outer.volume - inner.volume;

@@ -1,8 +1,13 @@
 import type { Aim } from '../ballast/target.ts';
+import type { Accuracy } from '../hydro/accuracy.ts';
+import type { Attitudes } from '../hydro/attitudes.ts';
+import type { Film } from '../hydro/film.ts';
 import type { Float } from '../hydro/float.ts';
 import type { LedgerLine } from '../mass/ledger.ts';
 import type { PlacedHung, PlacedPin } from '../mass/placed.ts';
+import { slotVolume } from '../mesh/wetted.ts';
 import type { Vec3 } from '../numerics/vec3.ts';
+import type { Radian } from '../units/brand.ts';
 import { degreeFromRadian, percentFromShare } from '../units/convert.ts';
 import type { Warning } from '../warnings.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
@@ -24,7 +29,10 @@ export interface CheckJson {
   readonly links: readonly LinkJson[];
   readonly assembled: {
     readonly float: FloatJson;
-    readonly other_attitudes: null;
+    readonly other_attitudes: readonly OtherFloatJson[];
+    readonly accuracy: AccuracyJson;
+    readonly film: FilmJson;
+    readonly air_in_slots_g: number;
     readonly links: readonly { readonly up: Vec3; readonly offset_mm: number | null }[];
     readonly pins: readonly PinJson[];
     readonly total_fold_deg: null;
@@ -44,7 +52,11 @@ export interface LinkJson {
   readonly ledger: readonly LineJson[];
   readonly target: TargetJson | null;
   readonly float: FloatJson;
-  readonly other_attitudes: null;
+  readonly other_attitudes: readonly OtherFloatJson[];
+  readonly accuracy: AccuracyJson;
+  readonly film: FilmJson;
+  /** What air caught in the slots can hold up, until it is shaken out. */
+  readonly air_in_slots_g: number;
 }
 
 export interface HungJson {
@@ -89,7 +101,40 @@ export interface FloatJson {
   readonly sink_mm_s: null;
   readonly neutral: boolean;
   readonly tender: boolean;
-  readonly hump_g_mm: null;
+  /** On other attitudes: what it takes to get there from the first. */
+  readonly hump_g_mm: number | null;
+}
+
+/** Another way to rest than the first. */
+export interface OtherFloatJson extends FloatJson {
+  readonly hump_back_g_mm: number | null;
+  /** Share of evenly spread starts that end there, and its sampling error. */
+  readonly starts_percent: number;
+  readonly starts_error_percent: number;
+  /** Which it is the mirror image of, port for starboard: 0 the float, 1 the first other attitude; null: none. */
+  readonly mirror_of: number | null;
+}
+
+/** How far the sums may be off for the bait as drawn; null: nothing can be told, or there is none. */
+export interface AccuracyJson {
+  readonly mesh: {
+    readonly draft_mm: number | null;
+    readonly proud_mm: number | null;
+    readonly trim_deg: number;
+    readonly heel_deg: number;
+    readonly gm_mm: number;
+  } | null;
+  readonly solver: { readonly draft_mm: number | null; readonly angle_deg: number | null };
+}
+
+/** What the skin of the water may add or take. */
+export interface FilmJson {
+  readonly edge_mm: number;
+  readonly force_g: number;
+  readonly draft_mm: number | null;
+  readonly trim_deg: number | null;
+  readonly heel_deg: number | null;
+  readonly too_close: boolean;
 }
 
 export interface PinJson {
@@ -108,10 +153,13 @@ export function checkJson(bait: CheckedBait): CheckJson {
     design: bait.design.name,
     setup: bait.setup.name,
     water: { density_g_mm3: density, temperature_c: temperature, salinity_g_kg: salinity },
-    links: bait.links.map((link, index) => linkJson(link, bait.hardware.hung, bait.target.links[index])),
+    links: bait.links.map((link, index) => linkJson(bait, link, bait.target.links[index])),
     assembled: {
       float: floatJson(bait.assembled),
-      other_attitudes: null,
+      other_attitudes: otherJson(bait.assembledAttitudes),
+      accuracy: accuracyJson(bait.assembledAccuracy),
+      film: filmJson(bait.assembledAccuracy.film),
+      air_in_slots_g: density * bait.links.reduce((sum, { wetted }) => sum + slotVolume(wetted), 0),
       // held straight, every link stands as the whole bait does
       links: bait.links.map(() => ({ up: bait.assembled.up, offset_mm: bait.assembled.offset })),
       pins: bait.hardware.pins.toSorted((a, b) => a.joint - b.joint).map(pinJson),
@@ -121,7 +169,7 @@ export function checkJson(bait: CheckedBait): CheckJson {
   };
 }
 
-function linkJson(link: CheckedLink, hung: readonly PlacedHung[], aim: Aim | undefined): LinkJson {
+function linkJson(bait: CheckedBait, link: CheckedLink, aim: Aim | undefined): LinkJson {
   const { spec, ledger } = link;
   return {
     name: spec.name,
@@ -130,12 +178,54 @@ function linkJson(link: CheckedLink, hung: readonly PlacedHung[], aim: Aim | und
     outside: ledger.lines
       .filter((line) => line.outsideVolume > 0)
       .map((line) => ({ name: line.name, volume_mm3: line.outsideVolume, at_mm: line.outsideAt })),
-    hung: hung.filter((item) => item.link === spec.index).map(hungJson),
+    hung: bait.hardware.hung.filter((item) => item.link === spec.index).map(hungJson),
     ledger: ledger.lines.map(lineJson),
     target: aim === undefined ? null : { up: aim.up, offset_mm: aim.offset, net_wet_g: aim.netWet },
     float: floatJson(link.float),
-    other_attitudes: null,
+    other_attitudes: otherJson(link.attitudes),
+    accuracy: accuracyJson(link.accuracy),
+    film: filmJson(link.accuracy.film),
+    air_in_slots_g: bait.water.density * slotVolume(link.wetted),
   };
+}
+
+function otherJson({ others, starts }: Attitudes): readonly OtherFloatJson[] {
+  return others.map(({ float, hump, back, share, mirrorOf }) => ({
+    ...floatJson(float),
+    hump_g_mm: hump,
+    hump_back_g_mm: back,
+    starts_percent: percentFromShare(share),
+    starts_error_percent: percentFromShare(Math.sqrt((share * (1 - share)) / starts)),
+    mirror_of: mirrorOf,
+  }));
+}
+
+function accuracyJson({ mesh, solver }: Accuracy): AccuracyJson {
+  return {
+    mesh: mesh && {
+      draft_mm: mesh.draft,
+      proud_mm: mesh.proud,
+      trim_deg: degreeFromRadian(mesh.trim),
+      heel_deg: degreeFromRadian(mesh.heel),
+      gm_mm: mesh.gm,
+    },
+    solver: { draft_mm: solver.draft, angle_deg: degreesOf(solver.angle) },
+  };
+}
+
+function filmJson({ edge, force, draft, trim, heel, tooClose }: Film): FilmJson {
+  return {
+    edge_mm: edge,
+    force_g: force,
+    draft_mm: draft,
+    trim_deg: degreesOf(trim),
+    heel_deg: degreesOf(heel),
+    too_close: tooClose,
+  };
+}
+
+function degreesOf(angle: Radian | null): number | null {
+  return angle === null ? null : degreeFromRadian(angle);
 }
 
 function hungJson(item: PlacedHung): HungJson {

@@ -1,8 +1,11 @@
 import type { TargetCheck } from '../ballast/target.ts';
+import type { Accuracy, Digits } from '../hydro/accuracy.ts';
+import type { Attitudes } from '../hydro/attitudes.ts';
+import type { Film } from '../hydro/film.ts';
 import type { Float } from '../hydro/float.ts';
 import type { PlacedHung } from '../mass/placed.ts';
 import type { Vec3 } from '../numerics/vec3.ts';
-import type { Gram } from '../units/brand.ts';
+import type { Gram, Mm } from '../units/brand.ts';
 import {
   formatAngle,
   formatDensity,
@@ -13,6 +16,7 @@ import {
   formatVolume,
 } from '../units/format.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
+import { humpWords, restWords } from './other-rest.ts';
 import { type Column, textTable } from './table.ts';
 import { baitVerdict, linkVerdict } from './verdict.ts';
 
@@ -25,6 +29,7 @@ export function checkReport(bait: CheckedBait): string {
     titleBlock(bait),
     ['Whole bait, held straight', ...indented(baitLines(bait))],
     ...bait.links.map((link) => linkBlock(bait, link)),
+    ['Other ways it can rest', ...indented(otherLines(bait))],
     ['Hung', ...indented(hungLines(bait))],
     ['Warnings', ...indented(warningLines(bait))],
     ['Target', ...indented(bait.target.checks.map(targetLine))],
@@ -51,9 +56,9 @@ function titleBlock({ design, setup, water }: CheckedBait): readonly string[] {
   ];
 }
 
-function baitLines({ assembled, hardware }: CheckedBait): readonly string[] {
+function baitLines({ assembled, assembledAccuracy, hardware }: CheckedBait): readonly string[] {
   const hung = sum(hardware.hung.map((item) => item.mass));
-  return [baitVerdict(assembled), ...floatLines(assembled, hung)];
+  return [baitVerdict(assembled), ...floatLines(assembled, assembledAccuracy, hung)];
 }
 
 function linkBlock(bait: CheckedBait, link: CheckedLink): readonly string[] {
@@ -64,25 +69,29 @@ function linkBlock(bait: CheckedBait, link: CheckedLink): readonly string[] {
     `Link ${spec.index + 1} of ${bait.links.length}, alone: ${spec.name} (${from} to ${to} mm)`,
     ...indented([
       linkVerdict(spec.name, float),
-      ...floatLines(float, sum(hung.map((item) => item.mass))),
+      ...floatLines(float, link.accuracy, sum(hung.map((item) => item.mass))),
       '',
       ...ledgerTable(link, hung),
     ]),
   ];
 }
 
-function floatLines(float: Float, hung: Gram): readonly string[] {
+function floatLines(float: Float, accuracy: Accuracy, hung: Gram): readonly string[] {
+  const { digits } = accuracy;
+  const trim = formatAngle(float.trim, { digits: digits.trim });
+  const heel = formatAngle(float.heel, { digits: digits.heel });
   const rows = [
     ['mass', `${mass(float.mass)}${hung > 0 ? `, ${mass(hung)} of it hung` : ''}`],
     ['reserve', `${mass(-float.netWet)}, ${formatPercent(float.reserveShare)} of the mass`],
-    ['attitude', `trim ${formatAngle(float.trim)} (nose-down +), heel ${formatAngle(float.heel)} (starboard down +)`],
+    ['attitude', `trim ${trim} (nose-down +), heel ${heel} (starboard down +)`],
     ...(float.draft === null || float.proud === null
       ? [['water', 'over its back']]
-      : [['water', `draft ${formatLength(float.draft)}, proud ${formatLength(float.proud)}`]]),
+      : [['water', waterLevel(float.draft, float.proud, digits)]]),
     ['displaced', `${formatVolume(float.displaced, { digits: 2 })} by the body, ${hungVolume(float)}`],
     ['weight at', point(float.gravityCentre)],
     ['buoyancy at', point(float.buoyancyCentre)],
-    ['steadiness', steadiness(float)],
+    ['steadiness', steadiness(float, digits)],
+    ['film', filmWords(accuracy.film)],
   ];
   return textTable([words(''), words('')], rows).slice(1);
 }
@@ -94,11 +103,46 @@ function hungVolume(float: Float): string {
 }
 
 /** Under water there is no waterplane: what rights a body is the height of its buoyancy over its weight. */
-function steadiness(float: Float): string {
-  const least = formatLength(float.gmMin, 'mm', { digits: 2 });
+function steadiness(float: Float, digits: Digits): string {
+  const least = formatLength(float.gmMin, 'mm', { digits: digits.gm });
   if (float.offset === null) return `buoyancy ${least} over weight`;
-  const [across, along] = [float.gm, float.gmLong].map((gm) => formatNumber(gm, { digits: 2 }));
+  const [across, along] = [float.gm, float.gmLong].map((gm) => formatNumber(gm, { digits: digits.gm }));
   return `GM: across ${across}, along ${along}, least ${least}`;
+}
+
+function waterLevel(draft: Mm, proud: Mm, digits: Digits): string {
+  const [deep, high] = [
+    formatLength(draft, 'mm', { digits: digits.draft }),
+    formatLength(proud, 'mm', { digits: digits.proud }),
+  ];
+  return `draft ${deep}, proud ${high}`;
+}
+
+/** The skin of the water pulls along the wet edge: what that may add or take. */
+function filmWords({ edge, force, draft, heel, trim }: Film): string {
+  const parts = [
+    `±${mass(force)}`,
+    ...(draft === null ? [] : [`draft ±${formatLength(draft)}`]),
+    ...(heel === null ? [] : [`heel ±${formatAngle(heel)}`]),
+    ...(trim === null ? [] : [`trim ±${formatAngle(trim)}`]),
+  ];
+  return `at most ${parts.join(', ')}, by ${formatLength(edge, 'mm', { digits: 0 })} of wet edge`;
+}
+
+function otherLines({ assembled, assembledAttitudes, links }: CheckedBait): readonly string[] {
+  const whole = otherRestLines('The whole bait', assembled, assembledAttitudes);
+  const parts = links.flatMap(({ spec, float, attitudes }) => otherRestLines(`${spec.name}, alone`, float, attitudes));
+  return [...whole, ...(links.length > 1 ? parts : [])];
+}
+
+function otherRestLines(who: string, float: Float, { others, firstIsNeutral, starts }: Attitudes): readonly string[] {
+  if (others.length === 0) {
+    return [`${who}: ${firstIsNeutral ? 'no preferred way up' : 'none, it comes back from anywhere'}.`];
+  }
+  return others.map((rest) => {
+    const share = `${formatPercent(rest.share, { digits: 0 })} of ${starts} starts end there`;
+    return `${who}: ${restWords(rest)}; ${humpWords(rest, float.mass)}; ${share}.`;
+  });
 }
 
 const LEDGER_COLUMNS: readonly Column[] = [
@@ -165,22 +209,31 @@ function targetValue(what: TargetCheck['what'], amount: number): string {
   return what === 'proud' || what === 'waterline' ? formatLength(amount) : formatAngle(amount);
 }
 
-/** Under this the skin of the water, up to 0.074 g for 10 mm of wet edge, is as heavy as what is asked. */
-const FILM: Gram = 1;
-
-function trustLines({ assembled }: CheckedBait): readonly string[] {
-  const film = [
-    'This bait is within a gram of hanging: the film of the water alone can hold it up. Push it under, wet its back,',
-    'let go, and believe that.',
+function trustLines({ assembledAccuracy }: CheckedBait): readonly string[] {
+  const { mesh, film } = assembledAccuracy;
+  const close = [
+    'Too close to the film to call: the skin of the water alone can hold this bait up or let it go. Push it under, wet',
+    'its back, let go, and believe that; a drop of soap in the tub takes the skin away.',
   ];
   return [
     'How far to trust it',
     ...indented([
       'The sums hold for the bait as drawn, and no bait is cut as drawn. By common practice a weighed blank and calipers',
       'leave a gram or two open on an 80 g bait: weigh and float the sealed links before the last hole is filled.',
-      ...(Math.abs(assembled.netWet) < FILM ? film : []),
+      meshWords(mesh),
+      'Film is the pull of clean fresh water along the wet edge, hooks left out: no more than that, and often far less.',
+      ...(film.tooClose ? close : []),
     ]),
   ];
+}
+
+/** Of the bait as drawn; decimals that mean nothing are left out throughout. */
+function meshWords(mesh: Accuracy['mesh']): string {
+  if (mesh === null)
+    return 'A coarser mesh of this bait floats another way, so nothing can be told of the error of the sums.';
+  const lengths = mesh.draft === null ? '' : `draft ±${formatLength(mesh.draft, 'mm', { digits: 3 })}, `;
+  const [trim, heel] = [mesh.trim, mesh.heel].map((angle) => formatAngle(angle, { digits: 3 }));
+  return `The sums themselves, facets for curves: ${lengths}trim ±${trim}, heel ±${heel}, GM ±${formatLength(mesh.gm, 'mm', { digits: 3 })}.`;
 }
 
 function massAndPlace(weight: Gram, at: Vec3): readonly string[] {

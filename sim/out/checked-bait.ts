@@ -1,5 +1,7 @@
 import type { TargetAnswer } from '../ballast/target.ts';
 import type { Design, Setup } from '../design/design.ts';
+import type { Accuracy } from '../hydro/accuracy.ts';
+import type { Attitudes } from '../hydro/attitudes.ts';
 import type { Float } from '../hydro/float.ts';
 import type { LinkSpec } from '../links/cut.ts';
 import type { Ledger } from '../mass/ledger.ts';
@@ -17,6 +19,8 @@ export interface CheckedBait {
   /** From nose to tail. */
   readonly links: readonly CheckedLink[];
   readonly assembled: Float;
+  readonly assembledAccuracy: Accuracy;
+  readonly assembledAttitudes: Attitudes;
   readonly target: TargetAnswer;
   readonly warnings: readonly Warning[];
 }
@@ -27,4 +31,6 @@ export interface CheckedLink {
   readonly wetted: Wetted;
   readonly ledger: Ledger;
   readonly float: Float;
+  readonly accuracy: Accuracy;
+  readonly attitudes: Attitudes;
 }

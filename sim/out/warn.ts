@@ -4,7 +4,7 @@ import type { Float } from '../hydro/float.ts';
 import type { LinkSpec } from '../links/cut.ts';
 import type { Hardware } from '../mass/placed.ts';
 import { thinnestWall } from '../mass/wall.ts';
-import type { Wetted } from '../mesh/wetted.ts';
+import { slotVolume, type Wetted } from '../mesh/wetted.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import { radianFromDegree } from '../units/convert.ts';
 import { formatAngle, formatLength, formatMass } from '../units/format.ts';
@@ -100,8 +100,7 @@ function levelWarnings(name: string, float: Float, isPinned: boolean): readonly 
 }
 
 function airWarnings({ water, links, wetted }: WarnParts): readonly Warning[] {
-  const held =
-    wetted.reduce((sum, link) => sum + link.slots.reduce((all, slot) => all + slot.volume, 0), 0) * water.density;
+  const held = wetted.reduce((sum, link) => sum + slotVolume(link), 0) * water.density;
   if (held < AIR_G) return [];
   const where = links.length > 1 ? 'the joints' : 'the slots';
   const text = `Air caught in slots can hold up ${formatMass(held)}: shake the bait under water before you judge it.`;

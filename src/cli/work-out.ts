@@ -37,12 +37,22 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
     water: present(bait.water),
     hardware: present(bait.hardware),
     links: present(bait.links).map((spec, index) => {
-      const { solid, wetted, ledger, float } = links[index] ?? {};
-      return { spec, solid: present(solid), wetted: present(wetted), ledger: present(ledger), float: present(float) };
+      const { solid, wetted, ledger, float, accuracy, attitudes } = links[index] ?? {};
+      return {
+        spec,
+        solid: present(solid),
+        wetted: present(wetted),
+        ledger: present(ledger),
+        float: present(float),
+        accuracy: present(accuracy),
+        attitudes: present(attitudes),
+      };
     }),
     assembled: present(bait.assembled),
+    assembledAccuracy: present(bait.assembledAccuracy),
+    assembledAttitudes: present(bait.assembledAttitudes),
     target: present(bait.target),
-    warnings: present(bait.warnings),
+    warnings: present(bait.allWarnings),
   };
 }
 

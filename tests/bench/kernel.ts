@@ -1,7 +1,13 @@
+import { judgeAccuracy } from '../../sim/hydro/accuracy.ts';
+import { findAttitudes } from '../../sim/hydro/attitudes.ts';
+import type { FloatingBody } from '../../sim/hydro/body.ts';
 import { restFrom } from '../../sim/hydro/equilibrium.ts';
+import { floatBody } from '../../sim/hydro/float.ts';
 import { planeAxes, potentialAt } from '../../sim/hydro/potential.ts';
+import { rightingCurve } from '../../sim/hydro/righting-arm.ts';
 import { buildTreeShape, fitTree } from '../../sim/hydro/tree.ts';
 import { dot, type Vec3 } from '../../sim/numerics/vec3.ts';
+import { surfaceTension } from '../../sim/tables/surface-tension.ts';
 import { displacedBlock } from '../reference/manifold/displaced.ts';
 import { measure, release, wetPart } from '../reference/manifold/solids.ts';
 import type { AllAnswers } from '../support/worked-bait.ts';
@@ -12,6 +18,8 @@ import { createVectorClip } from './vector-clip.ts';
 
 /** The head: tip, bevelled face, two slots, line tie and a hook hung. */
 const HEAD = 0;
+/** A quarter of the engine's triangles. */
+const [COARSE] = SIZES;
 const UPRIGHT: Vec3 = [0, 0, 1];
 
 const PASS_US: Readonly<Record<string, number>> = { '2k': 8, '8k': 15, '80k': 60 };
@@ -73,6 +81,7 @@ function measureSize(answers: AllAnswers, size: Fineness): MeasuredSize {
   const vectorsApart = apart(clip(rest.up, rest.offset).volume);
   release(wet, block);
 
+  const later = size.name === ENGINE ? laterRows(answers, body) : [];
   const triangles = mesh.topology.index.length / 3;
   const at = (what: string) => `${size.name}: ${what}`;
   const passTarget = PASS_US[size.name];
@@ -85,6 +94,7 @@ function measureSize(answers: AllAnswers, size: Fineness): MeasuredSize {
       timeRow(at(`equilibrium from level (${rest.passes} passes)`), equilibrium, 'ms', engine ? atMost(0.1) : null),
       timeRow(at('refit of the tree'), refit, 'ms', null),
       timeRow(at('order of the tree, made once'), order, 'ms', null),
+      ...later,
     ],
     others: [
       timeRow(at('manifold-3d, its passes alone'), times(byLibrary, rest.passes), 'ms', null),
@@ -100,6 +110,31 @@ function measureSize(answers: AllAnswers, size: Fineness): MeasuredSize {
       valueRow(at('vector class, wet volume apart by'), vectorsApart, 'of it', null),
     ],
   };
+}
+
+/** What follows when nobody is waiting: all ways to rest, and the arms that right it. */
+function laterRows(answers: AllAnswers, body: FloatingBody): readonly Row[] {
+  const coarse = bodyAt(answers, HEAD, meshAt(answers, HEAD, COARSE));
+  const float = floatBody(body);
+  // half as heavy and its weight on the datum: it lies on either flank, with a pass between
+  const [light, lightCoarse] = [body, coarse].map((one): FloatingBody => {
+    return { ...one, mass: body.mass / 2, centre: [body.centre[0], 0, 0] };
+  });
+  const lying = floatBody(light);
+  const attitudes = timeOf(() => findAttitudes(body, coarse, float));
+  const passes = timeOf(() => findAttitudes(light, lightCoarse, lying));
+  const righting = timeOf(() => rightingCurve(body, float.up));
+  const judged = timeOf(() => judgeAccuracy(body, coarse, float, surfaceTension(20)));
+  const ways = 1 + findAttitudes(light, lightCoarse, lying).others.length;
+  const { points } = rightingCurve(body, float.up);
+  // both ways over were taken; the target is for one
+  const oneWay = times(righting, (180 / 5 + 1) / points.length);
+  return [
+    timeRow(`${ENGINE}: all resting attitudes, 162 starts`, attitudes, 'ms', atMost(30)),
+    timeRow(`${ENGINE}: the same half as heavy, ${ways} of them with the humps between`, passes, 'ms', null),
+    timeRow(`${ENGINE}: righting arms 0–180° by 5°`, oneWay, 'ms', atMost(3)),
+    timeRow(`${ENGINE}: accuracy and film`, judged, 'ms', null),
+  ];
 }
 
 function times({ least, median }: Timing, count: number): Timing {

@@ -1,4 +1,6 @@
 import { evaluateDesign } from '../../sim/design/validate.ts';
+import type { Accuracy } from '../../sim/hydro/accuracy.ts';
+import type { Attitudes, OtherRest } from '../../sim/hydro/attitudes.ts';
 import type { Float } from '../../sim/hydro/float.ts';
 import { cutLinks } from '../../sim/links/cut.ts';
 import type { Ledger, LedgerLine } from '../../sim/mass/ledger.ts';
@@ -35,6 +37,31 @@ export function makeFloat(changes: Partial<Float> = {}): Float {
     solver: { converged: true, steps: 4, passes: 12, force: 1e-9, moment: 1e-8 },
     ...changes,
   };
+}
+
+const BELLY_UP: OtherRest = {
+  float: makeFloat({ up: [0, 0, -1], heel: Math.PI, offset: -11, proud: 4, gmMin: 0.5, lyingHooks: true }),
+  hump: 6.25,
+  back: 1.5,
+  over: [0, -1, 0],
+  share: 0.25,
+  mirrorOf: null,
+};
+
+/** The sums are right to more than is shown, and the film has nothing to say. Fields given replace these. */
+export function makeAccuracy(changes: Partial<Accuracy> = {}): Accuracy {
+  return {
+    mesh: { draft: 0.004, proud: 0.003, trim: 1e-4, heel: 0, gm: 0.002 },
+    solver: { draft: 1e-9, angle: 1e-10 },
+    film: { edge: 90, force: 0.67, draft: 0.7, heel: 0.05, trim: 0.02, tooClose: false },
+    digits: { draft: 1, proud: 1, trim: 1, heel: 1, gm: 2 },
+    ...changes,
+  };
+}
+
+/** No way to rest but the first, unless others are given. */
+export function makeAttitudes(others: readonly OtherRest[] = []): Attitudes {
+  return { others, firstIsNeutral: false, firstShare: others.length === 0 ? 1 : 0.75, starts: 162 };
 }
 
 /**
@@ -90,6 +117,8 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
           }),
         ]),
         float: makeFloat({ trim: Math.PI / 60, up: [Math.sin(Math.PI / 60), 0, Math.cos(Math.PI / 60)] }),
+        accuracy: makeAccuracy(),
+        attitudes: makeAttitudes([BELLY_UP]),
       },
       {
         spec: tail,
@@ -99,8 +128,14 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
           line({ name: 'wood', kind: 'wood', mass: 13.5, at: [88, 0, 0.25], source: 'density in the design' }),
         ]),
         float: makeFloat({ state: 'sinks', offset: null, draft: null, proud: null, netWet: 0.8, reserveShare: -0.04 }),
+        accuracy: makeAccuracy({
+          film: { edge: 110, force: 0.82, draft: null, heel: null, trim: null, tooClose: true },
+        }),
+        attitudes: makeAttitudes(),
       },
     ],
+    assembledAccuracy: makeAccuracy(),
+    assembledAttitudes: makeAttitudes(),
     assembled: makeFloat({ mass: 41.5, netWet: -2.25, reserveShare: 0.054, proud: 2.5, heel: -Math.PI / 36 }),
     target: {
       assembled: { up: [0, 0, 1], offset: 15, netWet: null },

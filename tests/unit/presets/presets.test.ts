@@ -2,6 +2,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readDesignText } from '../../../sim/design/read.ts';
 import { writeDesignText } from '../../../sim/design/write.ts';
+import { type FloatingBody } from '../../../sim/hydro/body.ts';
+import { findAttitudes } from '../../../sim/hydro/attitudes.ts';
+import { linkTree } from '../../../sim/hydro/link-tree.ts';
+import { length, subtract } from '../../../sim/numerics/vec3.ts';
 import { woodNamed } from '../../../sim/tables/woods.ts';
 import { answersOf } from '../../support/worked-bait.ts';
 
@@ -34,6 +38,34 @@ test('the wood of each is in the table, or is not named', () => {
 
 test.each(names)('%s is written as the tool itself would write it', (name) => {
   expect(writeDesignText(designOf(name))).toBe(textOf(name));
+});
+
+test.each(setups)('%s, %s: 162 starts find every rest that 642 find, link by link and whole', (name, setup) => {
+  const { bait, links } = answersOf(designOf(name), { setup });
+  const { water, hardware, assembled } = bait;
+  const bodyFrom = (which: readonly (typeof links)[number][]): FloatingBody => {
+    const mass = which.reduce((sum, { ledger }) => sum + ledger.mass, 0);
+    const at = (axis: 0 | 1 | 2) => which.reduce((sum, { ledger }) => sum + ledger.mass * ledger.centre[axis], 0) / mass;
+    const lines = which.flatMap(({ ledger }) => ledger.lines).filter((line) => line.outsideVolume > 0);
+    return {
+      trees: which.map(({ wetted }) => linkTree(wetted.mesh)),
+      waterDensity: water.density,
+      mass,
+      centre: [at(0), at(1), at(2)],
+      outside: lines.map((line) => ({ volume: line.outsideVolume, at: line.outsideAt })),
+      hung: hardware.hung.filter(({ link }) => which.includes(links[link])),
+    };
+  };
+  for (const { body, float, attitudes } of [
+    ...links.map((link) => ({ body: bodyFrom([link]), float: link.float, attitudes: link.attitudes })),
+    { body: bodyFrom(links), float: assembled, attitudes: bait.assembledAttitudes },
+  ]) {
+    const ups = [float.up, ...attitudes.others.map((other) => other.float.up)];
+    const more = [float.up, ...findAttitudes(body, body, float, 3).others.map((other) => other.float.up)];
+    expect(more).toHaveLength(ups.length);
+    // 0.1 degrees
+    for (const up of more) expect(Math.min(...ups.map((other) => length(subtract(other, up))))).toBeLessThan(1.7e-3);
+  }
 });
 
 /** A tenth of what a float test in a tub can tell: a demo that strays further is worth solving anew. */

@@ -40,6 +40,30 @@ describe('the recipe', () => {
     ]);
   });
 
+  test('at full detail goes on, when all else is told, to accuracy and other attitudes', () => {
+    const steps = [...createPipeline().steps(PLAIN_DESIGN, { setup: null, detail: 'full' })].map(nameOf);
+    expect(steps.slice(steps.indexOf('warnings') + 1)).toEqual([
+      ...[0, 1].flatMap((i) => [`${i}/accuracy`, `${i}/attitudes`]),
+      ...['assembledAccuracy', 'assembledAttitudes', 'allWarnings'],
+    ]);
+  });
+
+  test('judges a bait in one piece alone as it judges it whole', () => {
+    const { bait, links } = answersOf(makeDesignFile({ pieces: 1 }));
+    expect(bait.assembledAttitudes).toBe(links[0].attitudes);
+    expect(bait.assembledAccuracy).toBe(links[0].accuracy);
+  });
+
+  test('estimates errors of the mesh that are within what the kernel aims at', () => {
+    const { links } = answersOf(makeDesignFile({ pieces: 3 }));
+    for (const { accuracy } of links) {
+      expect(accuracy.mesh?.trim ?? 1).toBeLessThan((0.03 * Math.PI) / 180);
+      expect(accuracy.mesh?.gm ?? 1).toBeLessThan(0.005);
+      expect(accuracy.solver.draft ?? 0).toBeLessThan(1e-6);
+      expect(accuracy.digits.trim).toBe(1);
+    }
+  });
+
   test.each([1, 2, 3] as const)('works out every answer of a bait of %d links', (pieces) => {
     const { bait, links } = answersOf(makeDesignFile({ pieces }));
     expect(links).toHaveLength(pieces);

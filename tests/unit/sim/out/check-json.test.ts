@@ -11,19 +11,27 @@ const FLOAT_KEYS = [
   ...['gm_mm', 'gm_long_mm', 'gm_min_mm', 'proud_mm', 'net_wet_g', 'sink_mm_s', 'neutral', 'tender', 'hump_g_mm'],
 ];
 
+const JUDGED = ['other_attitudes', 'accuracy', 'film', 'air_in_slots_g'];
+const OTHER_KEYS = ['hump_back_g_mm', 'starts_percent', 'starts_error_percent', 'mirror_of'];
+
 describe('the keys of check --json', () => {
   const [head] = JSON_BAIT.links;
   test.each<[place: string, object: object | null | undefined, keys: readonly string[]]>([
     ['the whole', JSON_BAIT, ['design', 'setup', 'water', 'links', 'assembled', 'warnings']],
     ['water', JSON_BAIT.water, ['density_g_mm3', 'temperature_c', 'salinity_g_kg']],
-    ['a link', head, ['name', 'span_mm', 'fixed', 'outside', 'hung', 'ledger', 'target', 'float', 'other_attitudes']],
+    ['a link', head, ['name', 'span_mm', 'fixed', 'outside', 'hung', 'ledger', 'target', 'float', ...JUDGED]],
     ['fixed', head?.fixed, ['mass_g', 'cg_mm']],
     ['outside', head?.outside[0], ['name', 'volume_mm3', 'at_mm']],
     ['hung', head?.hung[0], ['name', 'mass_g', 'volume_mm3', 'eye_mm', 'hang_mm']],
     ['ledger', head?.ledger[0], ['name', 'kind', 'mass_g', 'at_mm', 'source']],
     ['target', head?.target, ['up', 'offset_mm', 'net_wet_g']],
     ['float of a link', head?.float, FLOAT_KEYS],
-    ['assembled', JSON_BAIT.assembled, ['float', 'other_attitudes', 'links', 'pins', 'total_fold_deg']],
+    ['assembled', JSON_BAIT.assembled, ['float', ...JUDGED, 'links', 'pins', 'total_fold_deg']],
+    ['another attitude', head?.other_attitudes[0], [...FLOAT_KEYS, ...OTHER_KEYS]],
+    ['accuracy', head?.accuracy, ['mesh', 'solver']],
+    ['error of the mesh', head?.accuracy.mesh, ['draft_mm', 'proud_mm', 'trim_deg', 'heel_deg', 'gm_mm']],
+    ['error of the solver', head?.accuracy.solver, ['draft_mm', 'angle_deg']],
+    ['film', head?.film, ['edge_mm', 'force_g', 'draft_mm', 'trim_deg', 'heel_deg', 'too_close']],
     ['float of the whole', JSON_BAIT.assembled.float, FLOAT_KEYS],
     ['pose of a link', JSON_BAIT.assembled.links[0], ['up', 'offset_mm']],
     ['a pin', JSON_BAIT.assembled.pins[0], ['x_mm', 'shear_g', 'moment_g_mm', 'twist_g_mm', 'slop_deg', 'reach_deg']],
@@ -77,7 +85,6 @@ test('angles are degrees and the reserve is a percentage', () => {
 
 test('what is not worked out is null, never 0', () => {
   for (const part of [...JSON_BAIT.links, JSON_BAIT.assembled]) {
-    expect(part.other_attitudes).toBeNull();
     expect(part.float.sink_mm_s).toBeNull();
     expect(part.float.hump_g_mm).toBeNull();
   }
@@ -85,6 +92,34 @@ test('what is not worked out is null, never 0', () => {
   expect(JSON_BAIT.assembled.pins).toEqual([
     { x_mm: 56, shear_g: null, moment_g_mm: null, twist_g_mm: null, slop_deg: null, reach_deg: null },
   ]);
+});
+
+test('other attitudes carry the hump from the first, and how many starts end there with its sampling error', () => {
+  const [head, tail] = JSON_BAIT.links;
+  expect(head?.other_attitudes).toHaveLength(1);
+  expect(head?.other_attitudes[0]).toMatchObject({
+    up: [0, 0, -1],
+    offset_mm: -11,
+    hump_g_mm: 6.25,
+    hump_back_g_mm: 1.5,
+  });
+  expect(head?.other_attitudes[0]).toMatchObject({ starts_percent: 25, mirror_of: null });
+  // sqrt(0.25 * 0.75/162)
+  expect(head?.other_attitudes[0]?.starts_error_percent).toBeCloseTo(3.402, 3);
+  expect(tail?.other_attitudes).toEqual([]);
+  expect(JSON_BAIT.assembled.other_attitudes).toEqual([]);
+});
+
+test('bands and errors stand in the units of their keys', () => {
+  const [head, tail] = JSON_BAIT.links;
+  expect(head?.accuracy.mesh).toMatchObject({ draft_mm: 0.004, proud_mm: 0.003, heel_deg: 0, gm_mm: 0.002 });
+  expect(head?.accuracy.mesh?.trim_deg).toBeCloseTo(0.0057296, 7);
+  expect(head?.film).toMatchObject({ edge_mm: 90, force_g: 0.67, draft_mm: 0.7, too_close: false });
+  expect(tail?.film).toMatchObject({ edge_mm: 110, draft_mm: null, trim_deg: null, heel_deg: null, too_close: true });
+  // 224 mm³ of slot at 0.0009982 g/mm³, in the head alone
+  expect(head?.air_in_slots_g).toBeCloseTo(0.2235968, 12);
+  expect(tail?.air_in_slots_g).toBe(0);
+  expect(JSON_BAIT.assembled.air_in_slots_g).toBeCloseTo(0.2235968, 12);
 });
 
 test('held straight, every link stands as the whole bait does', () => {

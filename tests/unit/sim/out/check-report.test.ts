@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkReport } from '../../../../sim/out/check-report.ts';
-import { makeCheckedBait, makeFloat } from '../../../support/make-checked-bait.ts';
+import { makeAccuracy, makeAttitudes, makeCheckedBait, makeFloat } from '../../../support/make-checked-bait.ts';
 
 const REPORT = checkReport(makeCheckedBait());
 
@@ -23,6 +23,7 @@ describe('the report on a bait', () => {
       'Whole bait, held straight',
       'Link 1 of 2, alone: head (0.0 to 59.0 mm)',
       'Link 2 of 2, alone: tail (61.0 to 120.0 mm)',
+      'Other ways it can rest',
       'Hung',
       'Warnings',
       'Target',
@@ -47,6 +48,7 @@ describe('the report on a bait', () => {
       '  weight at    x 30.0, y 0.0, z -4.0',
       '  buoyancy at  x 30.0, y 0.0, z -1.0',
       '  steadiness   GM: across 3.00, along 40.00, least 3.00 mm',
+      '  film         at most ±0.67 g, draft ±0.7 mm, heel ±2.9°, trim ±1.1°, by 90 mm of wet edge',
     ]);
   });
 
@@ -67,9 +69,10 @@ describe('the report on a bait', () => {
     expect(REPORT).toContain('  missed: heel 0.0° wanted, -5.0° got (within 2.0°)\n');
   });
 
-  test('ends with how far to trust it, and no word of the film while the reserve is more than a gram', () => {
+  test('ends with how far to trust it, and does not call it close while the film is weaker than the reserve', () => {
     expect(REPORT).toContain('How far to trust it\n');
-    expect(REPORT).not.toContain('film');
+    expect(REPORT).not.toContain('Too close to the film');
+    expect(REPORT).toContain('draft ±0.004 mm, trim ±0.006°, heel ±0.000°, GM ±0.002 mm');
     expect(REPORT.endsWith('.\n')).toBe(true);
   });
 
@@ -78,8 +81,40 @@ describe('the report on a bait', () => {
   });
 });
 
-test('a bait within a gram of hanging is told of the film of the water', () => {
-  expect(checkReport(makeCheckedBait({ assembled: makeFloat({ netWet: -0.9 }) }))).toContain('film');
+test('a bait that the film can hold is told so, with the cure', () => {
+  const { film } = makeAccuracy();
+  const report = checkReport(
+    makeCheckedBait({ assembledAccuracy: makeAccuracy({ film: { ...film, tooClose: true } }) }),
+  );
+  expect(report).toMatch(/Too close to the film to call.*Push it under, wet\n {2}its back, let go/);
+});
+
+describe('other ways it can rest', () => {
+  const block = (report: string) => report.split('\n\n').find((part) => part.startsWith('Other ways')) ?? '';
+
+  test('are told with what it takes to get there and back, and how many starts end there', () => {
+    // 6.25 g mm against 20.2 g raised by a millimetre
+    expect(block(REPORT).split('\n').slice(1)).toEqual([
+      '  The whole bait: none, it comes back from anywhere.',
+      '  head, alone: belly up, 180.0° over (roughly: hooks lie on it); it takes 6.3 g mm to get there (less than lifting it a millimetre: a ripple does it) and 1.5 g mm to get back; 25 % of 162 starts end there.',
+      '  tail, alone: none, it comes back from anywhere.',
+    ]);
+  });
+
+  test('are none, but for a bait without a preferred way up', () => {
+    const assembledAttitudes = { ...makeAttitudes(), firstIsNeutral: true };
+    expect(block(checkReport(makeCheckedBait({ assembledAttitudes })))).toContain(
+      'The whole bait: no preferred way up.',
+    );
+  });
+});
+
+test('decimals that are not meant are not shown', () => {
+  const digits = { draft: 0, proud: 0, trim: 0, heel: 1, gm: 1 };
+  const report = checkReport(makeCheckedBait({ assembledAccuracy: makeAccuracy({ digits }) }));
+  expect(report).toContain('draft 30 mm, proud 3 mm');
+  expect(report).toContain('trim 0° (nose-down +), heel -5.0°');
+  expect(report).toContain('GM: across 3.0, along 40.0, least 3.0 mm');
 });
 
 test('a bait under water has no draft, and what rights it is buoyancy over weight', () => {

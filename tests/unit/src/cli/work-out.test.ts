@@ -10,14 +10,17 @@ const BAIT = makeCheckedBait();
 /** The answers of the bait as the pipeline gives them, one by one. */
 function stepsOf(bait = BAIT): Step[] {
   const { design, setup, water, hardware, assembled, target, warnings } = bait;
+  const { assembledAccuracy, assembledAttitudes } = bait;
   const whole = { design, setup, water, links: bait.links.map(({ spec }) => spec), hardware, sound: true };
-  const after = { assembled, target, warnings };
+  const after = { assembled, target, warnings: [], assembledAccuracy, assembledAttitudes, allWarnings: warnings };
   const step = (name: string, link: number | null, value: unknown) =>
     ({ name, link, outcome: { status: 'ok', value } }) as Step;
   return [
     ...Object.entries(whole).map(([name, value]) => step(name, null, value)),
-    ...bait.links.flatMap(({ spec: { index }, solid, wetted, ledger, float }) =>
-      Object.entries({ solid, wetted, ledger, float }).map(([name, value]) => step(name, index, value)),
+    ...bait.links.flatMap(({ spec: { index }, solid, wetted, ledger, float, accuracy, attitudes }) =>
+      Object.entries({ solid, wetted, ledger, float, accuracy, attitudes }).map(([name, value]) =>
+        step(name, index, value),
+      ),
     ),
     ...Object.entries(after).map(([name, value]) => step(name, null, value)),
   ];

@@ -1,0 +1,51 @@
+import type { OtherRest } from '../hydro/attitudes.ts';
+import type { Gram } from '../units/brand.ts';
+import { radianFromDegree } from '../units/convert.ts';
+import { formatAngle, formatNumber } from '../units/format.ts';
+
+/** Beyond this trim the body stands on end. */
+const ON_END = radianFromDegree(80);
+const BELLY_UP = radianFromDegree(135);
+const UPRIGHT = radianFromDegree(2);
+/**
+ * How easily it goes over, by the height to which the hump would lift the whole bait, mm: 1 mm is what a ripple in the
+ * tub lifts it, 5 mm a wave or the pull of a line. Our own measure; no standard is known.
+ */
+const EASY_MM = 1;
+const PUSHED_MM = 5;
+
+/** A resting attitude in the maker's words. */
+export function restWords({ float, mirrorOf }: OtherRest): string {
+  const rough = float.lyingHooks ? ' (roughly: hooks lie on it)' : '';
+  const twin = mirrorOf === null ? '' : ', the mirror image of the other';
+  return `${wayUp(float)}${twin}${rough}`;
+}
+
+function wayUp({ trim, heel, neutral }: OtherRest['float']): string {
+  if (Math.abs(trim) > ON_END) return trim > 0 ? 'on its nose' : 'hanging by its tail';
+  const side = heel > 0 ? 'starboard' : 'port';
+  const tilt =
+    Math.abs(trim) < UPRIGHT ? '' : `, ${formatAngle(Math.abs(trim))} ${trim > 0 ? 'nose-down' : 'tail low'}`;
+  const any = neutral ? ', any way round' : '';
+  if (Math.abs(heel) > BELLY_UP) return `belly up, ${formatAngle(Math.abs(heel))} over${tilt}${any}`;
+  if (Math.abs(heel) < UPRIGHT) return `upright${tilt}${any}`;
+  return `over to ${side} by ${formatAngle(Math.abs(heel))}${tilt}${any}`;
+}
+
+/** What it takes to get there and back, in words and in g mm. mass: of the bait. */
+export function humpWords({ hump, back }: OtherRest, mass: Gram): string {
+  if (hump === null || back === null) return 'what it takes to get there was not found';
+  return `it takes ${gramMm(hump)} to get there (${ease(hump, mass)}) and ${gramMm(back)} to get back`;
+}
+
+/** The hump against the work of lifting the whole bait by a millimetre. */
+function ease(hump: number, mass: Gram): string {
+  const lift = hump / mass;
+  if (lift < EASY_MM) return 'less than lifting it a millimetre: a ripple does it';
+  const height = `as lifting it ${formatNumber(lift)} mm`;
+  return lift < PUSHED_MM ? `${height}: a wave or a tug does it` : `${height}: it has to be turned by hand`;
+}
+
+function gramMm(energy: number): string {
+  return `${formatNumber(energy, { digits: energy < 10 ? 1 : 0 })} g mm`;
+}

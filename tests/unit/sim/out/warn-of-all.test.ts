@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest';
+import type { OtherRest } from '../../../../sim/hydro/attitudes.ts';
+import { type AllWarningParts, warnOfAll } from '../../../../sim/out/warn-of-all.ts';
+import { makeAccuracy, makeAttitudes, makeFloat } from '../../../support/make-checked-bait.ts';
+
+const QUIET = { float: makeFloat(), accuracy: makeAccuracy(), attitudes: makeAttitudes() };
+const CLOSE = { ...QUIET, accuracy: makeAccuracy({ film: { ...makeAccuracy().film, force: 2, tooClose: true } }) };
+const OVER: OtherRest = {
+  float: makeFloat({ heel: -1.2, up: [0, 0.93, 0.36] }),
+  ...{ hump: 30.3, back: 4.2, over: [0, 1, 0], share: 0.2, mirrorOf: null },
+};
+
+function said(changes: Partial<AllWarningParts>): readonly (readonly [string, string, string])[] {
+  const links = ['head', 'tail'].map((name) => ({ name, ...QUIET }));
+  return warnOfAll({ warnings: [], whole: QUIET, links, ...changes }).map((one) => [one.code, one.where, one.text]);
+}
+
+test('a bait that comes back from anywhere and has grams in reserve gets no more warnings than it had', () => {
+  expect(said({})).toEqual([]);
+  const thin = { code: 'wall-thin', where: 'hole', text: 'Thin.' };
+  expect(said({ warnings: [thin] })).toEqual([['wall-thin', 'hole', 'Thin.']]);
+});
+
+describe('the film', () => {
+  test('of the whole bait comes first, with both weights and the cure', () => {
+    const thin = { code: 'wall-thin', where: 'hole', text: 'Thin.' };
+    const [film, wall] = said({ whole: CLOSE, warnings: [thin] });
+    expect(film.slice(0, 2)).toEqual(['film', 'the whole bait']);
+    expect(film[2]).toMatch(/within 1\.50 g of hanging.*can hold 2\.00 g\. Push it under, wet its back/);
+    expect(wall[0]).toBe('wall-thin');
+  });
+
+  test('of links alone is said once for all of them', () => {
+    const links = ['head', 'tail'].map((name) => ({ name, ...CLOSE }));
+    expect(said({ links }).map(([code, where]) => [code, where])).toEqual([['film', 'head, tail']]);
+  });
+});
+
+describe('another way to rest', () => {
+  test('is told with what it takes to get there, against lifting the whole bait', () => {
+    const [[code, where, text]] = said({ whole: { ...QUIET, attitudes: makeAttitudes([OVER]) } });
+    expect([code, where]).toEqual(['other-rest', 'the whole bait']);
+    // 30.3 g mm on 20.2 g
+    expect(text).toBe(
+      'Once over, the whole bait may stay over to port by 68.8°: it takes 30 g mm to get there (as lifting it 1.5 mm: a wave or a tug does it) and 4.2 g mm to get back.',
+    );
+  });
+
+  test('that is but the other side of a bait that lays over is left to its verdict', () => {
+    const attitudes = makeAttitudes([{ ...OVER, mirrorOf: 0 }]);
+    expect(said({ whole: { ...QUIET, attitudes, float: makeFloat({ mirrored: true }) } })).toEqual([]);
+  });
+
+  test('of the only link is said once, as of the whole bait', () => {
+    const both = { ...QUIET, attitudes: makeAttitudes([OVER]) };
+    expect(said({ whole: both, links: [{ name: 'body', ...both }] })).toHaveLength(1);
+  });
+});
