@@ -85,6 +85,8 @@ export function createPipeline(): Pipeline {
       read((d) => d.hangers),
       hung,
       holes,
+      read((d) => d.fittings),
+      read((d) => d.tails),
     );
     yield { name: 'hardware', link: null, outcome: hardware };
     const allHung = part(hardware, 'hardware', (placed) => placed.hung);
@@ -206,9 +208,17 @@ function createBaitStages() {
     water: createStage(['setup'], waterAnswer),
     hull: createStage(['design'], buildHull),
     links: createStage(['design', 'design', 'design'], cutLinks),
-    hardware: createStage(['hull', 'links', 'design', 'design', 'setup', 'setup'], placeHardware),
+    hardware: createStage(['hull', 'links', 'design', 'design', 'setup', 'setup', 'design', 'design'], placeHardware),
     // what hangs is no part of what is made in wood: a heavier hook asks neither soundness nor ledgers anew
-    fixed: createStage(['hardware'], ({ eyes, pins, holes }: Hardware): FixedHardware => ({ eyes, pins, holes })),
+    fixed: createStage(
+      ['hardware'],
+      ({ eyes, pins, holes, fittings }: Hardware): FixedHardware => ({
+        eyes,
+        pins,
+        holes,
+        fittings,
+      }),
+    ),
     sound: createStage(['hull', 'links', 'design', 'hardware', 'setup', 'setup'], checkSound),
     wetted: createList<Wetted>('wetted'),
     ledgers: createList<Ledger>('ledger'),
@@ -340,8 +350,13 @@ function ofLink<Item extends { readonly link: number }>(items: readonly Item[], 
   return items.filter((item) => item.link === link);
 }
 
-function fixedOf({ eyes, pins, holes }: FixedHardware, link: number): FixedHardware {
-  return { eyes: ofLink(eyes, link), pins: ofLink(pins, link), holes: ofLink(holes, link) };
+function fixedOf({ eyes, pins, holes, fittings }: FixedHardware, link: number): FixedHardware {
+  return {
+    eyes: ofLink(eyes, link),
+    pins: ofLink(pins, link),
+    holes: ofLink(holes, link),
+    fittings: ofLink(fittings, link),
+  };
 }
 
 /** What hangs, in which water, and how it floats. */

@@ -6,6 +6,11 @@ export function combinationIssues(file: WorkedFile): readonly Issue[] {
   return [
     ...file.joints.flatMap((joint, index) => knuckleHinge(joint, `joints.${index}.hinge`)),
     ...file.hangers.flatMap((hanger, index) => hangerPlace(hanger, `hangers.${index}`)),
+    ...(file.fittings ?? []).flatMap((fitting, index) => pairApart(fitting, `fittings.${index}`)),
+    ...(file.tails ?? []).flatMap((tail, index) => airInOrder(tail, `tails.${index}`)),
+    ...file.setups.flatMap(({ holes }, setup) =>
+      holes.flatMap((hole, index) => airOrLead(hole, `setups.${setup}.holes.${index}`)),
+    ),
     ...(file.shop?.lead ?? []).flatMap((lead, index) => leadDiameter(lead, `shop.lead.${index}`)),
   ];
 }
@@ -40,6 +45,26 @@ function hangerPlace(hanger: WorkedFile['hangers'][number], path: string): reado
 /** Whether a hanger sits somewhere along the body, and so is placed by x; else it sits on an end, and by z. */
 export function isAlong(on: 'belly' | 'back' | 'nose' | 'tail'): boolean {
   return on === 'belly' || on === 'back';
+}
+
+/** Two of a pair on the centre plane would be one thing counted twice. */
+function pairApart(fitting: NonNullable<WorkedFile['fittings']>[number], path: string): readonly Issue[] {
+  if (fitting.pair !== true || (fitting.y_mm ?? 0) !== 0) return [];
+  const message = 'a pair stands to either side, so y_mm cannot be 0 mm or left out';
+  return [{ code: 'design/missing', path: `${path}.y_mm`, message, hint: 'add y_mm, or take pair out' }];
+}
+
+function airInOrder(tail: NonNullable<WorkedFile['tails']>[number], path: string): readonly Issue[] {
+  const [least, most] = tail.air_mm3 ?? [0, 0];
+  if (most >= least) return [];
+  const message = `the most air, ${most} mm³, is less than the least, ${least} mm³`;
+  return [{ code: 'design/out-of-order', path: `${path}.air_mm3`, message, hint: 'swap the two' }];
+}
+
+function airOrLead(hole: WorkedFile['setups'][number]['holes'][number], path: string): readonly Issue[] {
+  if (hole.air === undefined || hole.lead === undefined) return [];
+  const message = 'a hole holds lead or air, not both';
+  return [{ code: 'design/out-of-place', path: `${path}.air`, message, hint: 'take one of them out' }];
 }
 
 type Lead = NonNullable<NonNullable<WorkedFile['shop']>['lead']>[number];

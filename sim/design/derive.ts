@@ -10,7 +10,22 @@ import {
 } from '../units/convert.ts';
 import { isAlong } from './combinations.ts';
 import { bodyFrom } from './derive-body.ts';
-import type { Coat, Design, Hanger, Hole, Hung, Joint, LeadStock, Setup, Shop, Target, Water, Wire } from './design.ts';
+import type {
+  Coat,
+  Design,
+  Fitting,
+  Hanger,
+  Hole,
+  Hung,
+  Joint,
+  LeadStock,
+  Setup,
+  Shop,
+  Target,
+  Trailing,
+  Water,
+  Wire,
+} from './design.ts';
 import { notBuilt } from './not-built.ts';
 import type { WorkedFile } from './work-out.ts';
 
@@ -39,6 +54,8 @@ export function designFrom(file: WorkedFile): Design {
     joints: file.joints.map(jointFrom),
     wood: { species: species?.name ?? null, density: gramPerMm3FromGramPerCm3(file.wood.density_g_cm3) },
     hangers: file.hangers.map(hangerFrom),
+    fittings: (file.fittings ?? []).map(fittingFrom),
+    tails: (file.tails ?? []).map(trailingFrom),
     shop,
     setups: file.setups.map((setup) => setupFrom(setup, coats, shop)),
   };
@@ -110,10 +127,21 @@ function hangerFrom(hanger: WorkedHanger): Hanger {
     on,
     // its absence has been refused
     at: at ?? 0,
+    across: hanger.across_mm ?? 0,
     ...wireFrom(hanger),
     stand: hanger.stand_mm ?? bore / 2 + wire,
     mass: hanger.mass_g ?? null,
   };
+}
+
+function fittingFrom(fitting: Part<'fittings'>[number]): Fitting {
+  const { name, x_mm: x, y_mm: y = 0, z_mm: z, mass_g: mass, outside_mm3: outside = 0, pair = false } = fitting;
+  return { name, x, y, z, mass, outside, pair };
+}
+
+function trailingFrom(tail: Part<'tails'>[number]): Trailing {
+  const { name, x_mm: x, y_mm: y = 0, z_mm: z, mass_g: mass, air_mm3: air = [0, 0] } = tail;
+  return { name, x, y, z, mass, density: gramPerMm3FromGramPerCm3(tail.density_g_cm3), air };
 }
 
 function shopFrom(shop: Part<'shop'>): Shop {
@@ -176,6 +204,7 @@ function holeFrom(hole: WorkedHole, shop: Shop): Hole {
     depth: hole.depth_mm,
     point: radianFromDegree(hole.point_deg ?? DRILL_POINT_DEG),
     lead: ballastFrom(hole.lead, shop),
+    air: hole.air === undefined ? null : { plug: hole.air.plug_mm },
     plugDensity: densityOr(hole.plug_g_cm3, EPOXY.value.usual),
     done: hole.done ?? false,
   };

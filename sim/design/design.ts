@@ -1,4 +1,4 @@
-import type { Celsius, Gram, GramPerKg, GramPerMm2, GramPerMm3, Mm, Radian } from '../units/brand.ts';
+import type { Celsius, Gram, GramPerKg, GramPerMm2, GramPerMm3, Mm, Mm3, Radian } from '../units/brand.ts';
 
 /**
  * A design with every expression worked out, every default filled in and every number in house units: millimetres,
@@ -14,6 +14,8 @@ export interface Design {
   readonly joints: readonly Joint[];
   readonly wood: Wood;
   readonly hangers: readonly Hanger[];
+  readonly fittings: readonly Fitting[];
+  readonly tails: readonly Trailing[];
   readonly shop: Shop;
   /** Never empty; the first is shown first. Coats of the design are already copied into setups without their own. */
   readonly setups: readonly Setup[];
@@ -179,10 +181,35 @@ export interface Hanger extends Wire {
   readonly name: string;
   readonly on: 'belly' | 'back' | 'nose' | 'tail';
   readonly at: Mm;
+  /** y. */
+  readonly across: Mm;
   /** Middle of the loop off the bare skin. */
   readonly stand: Mm;
   /** Weighed by the maker; null: from its wire. */
   readonly mass: Gram | null;
+}
+
+/** Glued or tied on for good, a point. pair: a second one at -y. mass and outside: of each. */
+export interface Fitting {
+  readonly name: string;
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly z: Mm;
+  readonly mass: Gram;
+  /** What it displaces outside the skin; what sits in the wood takes none away, the maker's blank being weighed whole. */
+  readonly outside: Mm3;
+  readonly pair: boolean;
+}
+
+/** Limp stuff that trails from its root and acts there. air: least and most that is caught in it under water. */
+export interface Trailing {
+  readonly name: string;
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly z: Mm;
+  readonly mass: Gram;
+  readonly density: GramPerMm3;
+  readonly air: readonly [Mm3, Mm3];
 }
 
 export interface Shop {
@@ -246,6 +273,8 @@ export interface Hole {
   readonly point: Radian;
   /** stock: the entry of shop.lead, copied here so that a hole knows its own metal. */
   readonly lead: { readonly stock: LeadStock; readonly mass: Gram } | null;
+  /** A sealed air chamber under a plug that goes from the skin down to this depth. */
+  readonly air: { readonly plug: Mm } | null;
   readonly plugDensity: GramPerMm3;
   /** Drilled and glued: nothing may change it. */
   readonly done: boolean;

@@ -30,6 +30,8 @@ export interface DesignFile {
   /** Anything else glued or tied on for good: painted eyes, rattles, a wrap of wire. */
   readonly fittings?: readonly FittingEntry[];
   readonly fins?: readonly FinEntry[];
+  /** Limp things that trail from where they are tied on: hair, feather, soft plastic. */
+  readonly tails?: readonly TrailingEntry[];
   /** What the maker owns. Enters the float only through the density and diameter of a hole's lead. */
   readonly shop?: ShopEntry;
   /** The first one is shown first. */
@@ -171,12 +173,16 @@ export type CoatEntry =
   | { readonly name: string; readonly soak_percent: Num }
   | { readonly name: string; readonly soak_g_m2: Num };
 
-/** On belly or back: x_mm. On nose or tail: z_mm. stand_mm: middle of the loop off the bare skin, bore/2 + wire if left out. */
+/**
+ * On belly or back: x_mm. On nose or tail: z_mm. across_mm: y, 0 if left out. stand_mm: middle of the loop off the bare
+ * skin, bore/2 + wire if left out.
+ */
 export interface HangerEntry extends WireEntry {
   readonly name: string;
   readonly on: 'belly' | 'back' | 'nose' | 'tail';
   readonly x_mm?: Num;
   readonly z_mm?: Num;
+  readonly across_mm?: Num;
   readonly stand_mm?: Num;
   readonly mass_g?: Num;
 }
@@ -190,6 +196,20 @@ export interface FittingEntry {
   readonly mass_g: Num;
   readonly outside_mm3?: Num;
   readonly pair?: boolean;
+}
+
+/**
+ * Limp: it floats or sinks about its root and passes on no moment, so what it weighs and displaces acts there. x, y, z:
+ * the root. density: of the stuff itself. air_mm3: least and most air caught in it under water; none if left out.
+ */
+export interface TrailingEntry {
+  readonly name: string;
+  readonly x_mm: Num;
+  readonly y_mm?: Num;
+  readonly z_mm: Num;
+  readonly mass_g: Num;
+  readonly density_g_cm3: Num;
+  readonly air_mm3?: NumPair;
 }
 
 /** A flat plate on the centre plane: its free edge as [x, z] points from fore to aft (tail fin: top to bottom). */
@@ -209,7 +229,7 @@ export interface ShopEntry {
   readonly lead?: readonly LeadEntry[];
 }
 
-/** slug: round bar of its own diameter; filled: takes the hole's diameter (poured, shot in epoxy, putty). */
+/** Any metal by its density. slug: round bar of its own diameter; filled: takes the hole's diameter (poured, shot in epoxy, putty). */
 export interface LeadEntry {
   readonly name: string;
   readonly kind: 'slug' | 'filled';
@@ -267,6 +287,8 @@ export interface HoleEntry {
   readonly point_deg?: Num;
   /** of: a name in shop.lead. Lies at the bottom of the hole, furthest from the skin it was drilled from. */
   readonly lead?: { readonly of: string; readonly mass_g: Num };
+  /** Instead of lead: a sealed air chamber. The plug closes it from the skin down to this depth; below, it stays empty. */
+  readonly air?: { readonly plug_mm: Num };
   /** Fills the rest up to the skin. 1.15, epoxy, if left out. */
   readonly plug_g_cm3?: Num;
   /** Drilled and glued: nothing may change it. */

@@ -8,7 +8,6 @@ import type { WorkedFile } from './work-out.ts';
  */
 
 const WHY = {
-  fittings: 'fittings are not built yet; this version floats without them',
   fins: 'fins are not built yet; this version floats without them',
   sinkSpeed: 'targets by sinking speed are not built yet; this version takes net_wet_g, the weight under water',
 } as const;
@@ -19,7 +18,6 @@ type Part = keyof typeof WHY;
 export function notBuiltIssues(file: WorkedFile): readonly Issue[] {
   const { setups } = file;
   return [
-    ...refuseIf((file.fittings ?? []).length > 0, 'fittings', 'fittings'),
     ...refuseIf((file.fins ?? []).length > 0, 'fins', 'fins'),
     ...setups.flatMap(({ target, link_targets: targets = {} }, index) => [
       ...refuseIf('sink_mm_s' in target, 'sinkSpeed', `setups.${index}.target.sink_mm_s`),

@@ -23,6 +23,7 @@ const ANGLE: Range = { low: 0, high: 60 };
 const MASS: Range = { low: 0, high: 500 };
 const SHANK: Range = { low: 0, high: 100, above: true };
 const DEPTH: Range = { low: 0, high: 200, above: true };
+const OUTSIDE_VOLUME: Range = { low: 0, high: 100_000 };
 const EDGE: Range = { low: 0, high: 100 };
 /** Leaner than this, an outline can only run into an end that has a size of its own. */
 export const LEANEST_TO_A_TIP = 0.73;
@@ -102,6 +103,7 @@ const RANGES: ReadonlyMap<string, Range> = new Map([
   ...COATS.map(([key, range]): [string, Range] => [`coats.*.${key}`, range]),
   ['hangers.*.x_mm', POSITION],
   ['hangers.*.z_mm', POSITION],
+  ['hangers.*.across_mm', POSITION],
   ['hangers.*.wire_mm', DIAMETER],
   ['hangers.*.bore_mm', DIAMETER],
   ['hangers.*.shank_mm', SHANK],
@@ -111,11 +113,17 @@ const RANGES: ReadonlyMap<string, Range> = new Map([
   ['fittings.*.y_mm', POSITION],
   ['fittings.*.z_mm', POSITION],
   ['fittings.*.mass_g', MASS],
-  ['fittings.*.outside_mm3', { low: 0, high: 100_000 }],
+  ['fittings.*.outside_mm3', OUTSIDE_VOLUME],
   ['fins.*.edge_mm.*.*', POSITION],
   ['fins.*.thickness_mm', { low: 0.1, high: 20 }],
   ['fins.*.tab_mm', EDGE],
   ['fins.*.density_g_cm3', DENSITY],
+  ['tails.*.x_mm', POSITION],
+  ['tails.*.y_mm', POSITION],
+  ['tails.*.z_mm', POSITION],
+  ['tails.*.mass_g', MASS],
+  ['tails.*.density_g_cm3', DENSITY],
+  ['tails.*.air_mm3.*', OUTSIDE_VOLUME],
   ['shop.kerf_mm', { low: 0, high: 10 }],
   ['shop.drills.*.diameter_mm', DIAMETER],
   ['shop.lead.*.diameter_mm', DIAMETER],
@@ -136,6 +144,7 @@ const RANGES: ReadonlyMap<string, Range> = new Map([
   ['setups.*.holes.*.depth_mm', DEPTH],
   ['setups.*.holes.*.point_deg', { low: 60, high: 180 }],
   ['setups.*.holes.*.lead.mass_g', MASS],
+  ['setups.*.holes.*.air.plug_mm', DEPTH],
   ['setups.*.holes.*.plug_g_cm3', DENSITY],
   ...COATS.map(([key, range]): [string, Range] => [`setups.*.coats.*.${key}`, range]),
 ]);

@@ -129,6 +129,7 @@ const hanger = fields({
   on: z.enum(['belly', 'back', 'nose', 'tail']),
   x_mm: some,
   z_mm: some,
+  across_mm: some,
   ...wire,
   stand_mm: some,
   mass_g: some,
@@ -151,6 +152,16 @@ const fin = fields({
   thickness_mm: num,
   tab_mm: some,
   density_g_cm3: num,
+});
+
+const tail = fields({
+  name,
+  x_mm: num,
+  y_mm: some,
+  z_mm: num,
+  mass_g: num,
+  density_g_cm3: num,
+  air_mm3: optional(pair),
 });
 
 const shop = fields({
@@ -190,6 +201,7 @@ const hole = fields({
   depth_mm: num,
   point_deg: some,
   lead: optional(fields({ of: name, mass_g: num })),
+  air: optional(fields({ plug_mm: num })),
   plug_g_cm3: some,
   done: optional(z.boolean()),
 });
@@ -232,6 +244,7 @@ export const designFileSchema = fields({
   hangers: z.array(hanger).max(20),
   fittings: optional(z.array(fitting).max(40)),
   fins: optional(z.array(fin).max(8)),
+  tails: optional(z.array(tail).max(8)),
   shop: optional(shop),
   setups: z.array(setup).min(1).max(12),
 });

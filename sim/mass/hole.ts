@@ -67,7 +67,7 @@ interface Part {
 
 /**
  * Drills and fills a hole: the wood that goes out (skin to shoulder over the disc, and the point), the lead at its
- * floor, the plug in all that is left up to the bare skin. A hole whose axis misses the body takes nothing out; the
+ * floor or air under a plug, the plug in all that is left up to the bare skin. A hole whose axis misses the body takes nothing out; the
  * checks refuse it.
  */
 export function placeHole(hull: Hull, hole: Hole, link: number): PlacedHole {
@@ -79,17 +79,26 @@ export function placeHole(hull: Hull, hole: Hole, link: number): PlacedHole {
   const area = Math.PI * radius * radius;
   const tip: Part = cylinderPart((area * point) / 3, along(hole.depth + point / 4));
 
-  let shaft: Part = { volume: 0, moment: [0, 0, 0] };
-  for (const { a, b, weight } of skin ? DISC : []) {
-    const drop = skin?.drop(a * radius, b * radius);
-    if (drop === null || drop === undefined) continue;
-    const piece = weight * area * (hole.depth - drop);
-    const sideways: Vec3 = inward[2] === 0 ? [a * radius, 0, b * radius] : [a * radius, b * radius, 0];
-    shaft = addParts(shaft, cylinderPart(piece, add(along((hole.depth + drop) / 2), sideways)));
-  }
+  const shaftTo = (depth: Mm): Part => {
+    let shaft: Part = { volume: 0, moment: [0, 0, 0] };
+    for (const { a, b, weight } of skin ? DISC : []) {
+      const drop = skin?.drop(a * radius, b * radius);
+      if (drop === null || drop === undefined) continue;
+      const piece = weight * area * (depth - drop);
+      const sideways: Vec3 = inward[2] === 0 ? [a * radius, 0, b * radius] : [a * radius, b * radius, 0];
+      shaft = addParts(shaft, cylinderPart(piece, add(along((depth + drop) / 2), sideways)));
+    }
+    return shaft;
+  };
+  const shaft = shaftTo(hole.depth);
   const taken = skin ? addParts(shaft, tip) : shaft;
   const lead = hole.lead && placeLead(hole, hole.lead, point, tip.volume, along);
-  const rest = lead ? subtractParts(taken, cylinderPart(lead.volume, lead.centre)) : taken;
+  const rest = hole.air
+    ? shaftTo(hole.air.plug)
+    : lead
+      ? subtractParts(taken, cylinderPart(lead.volume, lead.centre))
+      : taken;
+  const chamber = subtractParts(taken, rest);
   return {
     name: hole.name,
     link,
@@ -102,6 +111,7 @@ export function placeHole(hull: Hull, hole: Hole, link: number): PlacedHole {
     volume: taken.volume,
     centre: centreOf(taken, mouth),
     lead,
+    air: hole.air && { volume: chamber.volume, centre: centreOf(chamber, mouth), from: hole.air.plug },
     plug: { mass: rest.volume * hole.plugDensity, volume: rest.volume, centre: centreOf(rest, mouth) },
   };
 }

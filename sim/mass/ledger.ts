@@ -1,12 +1,24 @@
 import type { Coat, Link, Wood } from '../design/design.ts';
+import { END_GRAIN } from '../mesh/measure.ts';
 import type { BareSolid, Wetted } from '../mesh/wetted.ts';
 import { add, scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import { citationText } from '../sources/cite.ts';
 import { STEEL } from '../tables/metals.ts';
 import type { Gram, Mm3 } from '../units/brand.ts';
-import type { FixedHardware, PlacedEye, PlacedHole, PlacedPin } from './placed.ts';
+import type { FixedHardware, PlacedEye, PlacedFitting, PlacedHole, PlacedPin } from './placed.ts';
 
-export type LedgerKind = 'wood' | 'soak' | 'coat' | 'eye' | 'pin' | 'hanger' | 'lead' | 'plug';
+export type LedgerKind =
+  | 'wood'
+  | 'soak'
+  | 'coat'
+  | 'eye'
+  | 'pin'
+  | 'hanger'
+  | 'lead'
+  | 'plug'
+  | 'air'
+  | 'fitting'
+  | 'tail';
 
 /** One thing that weighs. */
 export interface LedgerLine {
@@ -45,7 +57,7 @@ export interface LedgerParts {
  * it adds; soak adds mass only.
  */
 export function writeLedger(parts: LedgerParts): Ledger {
-  const { eyes, pins, holes } = parts.hardware;
+  const { eyes, pins, holes, fittings } = parts.hardware;
   const wood = woodLine(parts, [
     ...eyes.map((eye): Part => [eye.shankVolume, eye.shankCentre]),
     ...pins.flatMap(boreParts),
@@ -57,6 +69,7 @@ export function writeLedger(parts: LedgerParts): Ledger {
     ...eyes.map(eyeLine),
     ...pins.map(pinLine),
     ...holes.flatMap(holeLines),
+    ...fittings.map(fittingLine),
   ];
   const mass = lines.reduce((sum, line) => sum + line.mass, 0);
   const moment = lines.reduce<Vec3>((sum, line) => add(sum, scale(line.at, line.mass)), [0, 0, 0]);
@@ -85,7 +98,8 @@ function coatLines({ coats, solid, wetted }: LedgerParts, wood: LedgerLine): rea
       return drySide(coat.name, 'soak', coat.share * wood.mass, wood.at, 'share of the wood’s mass');
     }
     if (coat.kind === 'soak-area') {
-      return drySide(coat.name, 'soak', coat.perArea * solid.area, solid.areaCentre, 'mass for each area of bare wood');
+      const source = `mass for each area of bare wood, lying ${END_GRAIN} times as thick in end grain`;
+      return drySide(coat.name, 'soak', coat.perArea * solid.area, solid.soakCentre, source);
     }
     const film = wetted.films[coats.filter((other) => other.kind === 'film').indexOf(coat)];
     return drySide(coat.name, 'coat', film.volume * coat.density, film.centre, 'volume it adds times its density');
@@ -136,9 +150,19 @@ function holeLines(hole: PlacedHole): readonly LedgerLine[] {
     'plug',
     hole.plug.mass,
     hole.plug.centre,
-    'what the hole has left, times the plug’s density',
+    hole.air ? 'its length in the hole, times its density' : 'what the hole has left, times the plug’s density',
   );
+  if (hole.air) {
+    const source = 'sealed in: the wood is gone, and air weighs nothing';
+    return [drySide(`${hole.name}, air`, 'air', 0, hole.air.centre, source), plug];
+  }
   if (!hole.lead || !hole.hole.lead) return [plug];
   const { stock } = hole.hole.lead;
   return [drySide(hole.name, 'lead', hole.lead.mass, hole.lead.centre, `mass given; ${stock.name}`), plug];
+}
+
+/** A limp tail acts at its root: it turns about it freely, so nothing but its net force comes through. */
+function fittingLine({ name, kind, mass, at, outsideVolume }: PlacedFitting): LedgerLine {
+  const source = kind === 'tail' ? 'weighed by the maker; limp, so it pulls at its root' : 'weighed by the maker';
+  return { name, kind, mass, at, outsideVolume, outsideAt: at, source };
 }

@@ -1,10 +1,11 @@
 import type { Design, Hanger, Joint, LinkedEyes, PinHinge, Setup, Side, Wire } from '../design/design.ts';
-import { type Hull, stationOf } from '../hull/hull.ts';
+import { type Hull, sectionMeasure, skinHeight, stationOf } from '../hull/hull.ts';
 import { type Face, faceAt, type LinkSpec, ownerAt, slotFloor } from '../links/cut.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import { add, scale, type Vec3 } from '../numerics/vec3.ts';
 import { STEEL } from '../tables/metals.ts';
 import type { Mm, Mm3 } from '../units/brand.ts';
+import { placeFittings } from './fitting.ts';
 import { placeHole } from './hole.ts';
 import type { Hardware, PlacedEye, PlacedHung, PlacedPin } from './placed.ts';
 
@@ -19,6 +20,8 @@ export function placeHardware(
   hangers: Design['hangers'],
   hung: Setup['hung'],
   holes: Setup['holes'],
+  fittings: Design['fittings'],
+  tails: Design['tails'],
 ): Hardware {
   const hingeEyes = joints.flatMap((joint, j) => placeHingeEyes(links, joint, j));
   const hangerEyes = hangers.map((hanger) => placeHanger(hull, joints, hanger));
@@ -26,6 +29,7 @@ export function placeHardware(
     eyes: [...hingeEyes, ...hangerEyes],
     pins: joints.flatMap(({ hinge }, j) => (hinge.kind === 'pin' ? [placePin(links, hinge, j)] : [])),
     holes: holes.map((hole) => placeHole(hull, hole, ownerAt(joints, hole.x))),
+    fittings: placeFittings(joints, fittings, tails),
     hung: hung.flatMap((item): PlacedHung[] => {
       const eye = hangerEyes.find((candidate) => candidate.name === item.from);
       if (!eye) return [];
@@ -173,17 +177,26 @@ function placeHanger(hull: Hull, joints: Design['joints'], hanger: Hanger): Plac
     });
   if (hanger.on === 'belly' || hanger.on === 'back') {
     const station = stationOf(hull, hanger.at);
+    const { at: x, across: y } = hanger;
     const up = hanger.on === 'belly' ? 1 : -1;
-    const z = hanger.on === 'belly' ? station.belly : station.back;
-    return seat(ownerAt(joints, hanger.at), [hanger.at, 0, z], [0, 0, up]);
+    const middle = hanger.on === 'belly' ? station.belly : station.back;
+    const z = y === 0 ? middle : (skinHeight(hull, hanger.on, x, y) ?? middle);
+    return seat(ownerAt(joints, x), [x, y, z], [0, 0, up]);
   }
   const nose = hanger.on === 'nose';
-  return seat(nose ? 0 : joints.length, [endAt(hull, hanger.on, hanger.at), 0, hanger.at], [nose ? 1 : -1, 0, 0]);
+  const entry: Vec3 = [endAt(hull, hanger.on, hanger.across, hanger.at), hanger.across, hanger.at];
+  return seat(nose ? 0 : joints.length, entry, [nose ? 1 : -1, 0, 0]);
 }
 
-/** Where the skin begins on the centre plane at a height z, from the nose or from the tail. */
-function endAt(hull: Hull, end: 'nose' | 'tail', z: Mm): Mm {
+/** Where the skin begins at y and a height z, from the nose or from the tail; the tip where the body has no wood there. */
+function endAt(hull: Hull, end: 'nose' | 'tail', y: Mm, z: Mm): Mm {
   const tip = end === 'nose' ? 0 : hull.length;
+  if (y !== 0) {
+    // endless at the tip, where the section has no size
+    const outside = (x: Mm) => Math.min(sectionMeasure(hull, stationOf(hull, x), y, z), 2) - 1;
+    const inner = hull.back.peak[end === 'nose' ? 0 : 1];
+    return outside(inner) < 0 ? bracketedRoot(outside, tip, inner, 1e-9).x : tip;
+  }
   const tipHeight = end === 'nose' ? hull.back.nose.level : hull.back.tail.level;
   if (z === tipHeight) return tip;
   const outline = (x: Mm) => (z > tipHeight ? stationOf(hull, x).back : stationOf(hull, x).belly) - z;

@@ -73,7 +73,23 @@ export interface PlacedHole {
     readonly to: Mm;
     readonly fillsPoint: boolean;
   } | null;
+  /** A sealed chamber: from the plug's inner face to the floor, the point included. It weighs nothing. */
+  readonly air: { readonly volume: Mm3; readonly centre: Vec3; readonly from: Mm } | null;
   readonly plug: { readonly mass: Gram; readonly volume: Mm3; readonly centre: Vec3 };
+}
+
+/** Something fixed on at a point: a fitting, or the root of a limp tail. */
+export interface PlacedFitting {
+  readonly name: string;
+  readonly kind: 'fitting' | 'tail';
+  readonly link: number;
+  readonly at: Vec3;
+  readonly mass: Gram;
+  readonly outsideVolume: Mm3;
+  /** How much more or less than that it may displace, by the air caught in it. */
+  readonly outsideSpread: Mm3;
+  /** Its place in the design file, for messages. */
+  readonly path: string;
 }
 
 /** A hook or the like, hanging plumb from an eye. */
@@ -91,6 +107,7 @@ export interface FixedHardware {
   readonly eyes: readonly PlacedEye[];
   readonly pins: readonly PlacedPin[];
   readonly holes: readonly PlacedHole[];
+  readonly fittings: readonly PlacedFitting[];
 }
 
 /** The same with what hangs from it. */

@@ -6,7 +6,7 @@ import { clearanceIssues, type PathOf } from './checks/clearance.ts';
 import { hingeIssues } from './checks/hinges.ts';
 import { gapIssues, jointIssues } from './checks/joints.ts';
 import { knuckleIssues } from './checks/knuckles.ts';
-import { holeIssues, shankIssue } from './checks/parts.ts';
+import { fittingIssue, holeIssues, shankIssue } from './checks/parts.ts';
 import { slotIssues } from './checks/slots.ts';
 import type { FixedHardware } from './placed.ts';
 
@@ -34,6 +34,7 @@ export function checkSound(
     ...links.flatMap((spec) => slotIssues(hull, spec, growth)),
     ...joints.flatMap((joint, j) => hingeIssues(hull, links, joint, j, growth)),
     ...hardware.eyes.flatMap((eye, i) => shankIssue(hull, links[eye.link], eye, paths.eye(i))),
+    ...hardware.fittings.flatMap((fitting) => fittingIssue(links[fitting.link], fitting)),
     ...hardware.holes.flatMap((hole, i) => holeIssues(hull, links[hole.link], hole, paths.hole(i))),
     ...links.flatMap((spec) => clearanceIssues(spec, hardware, paths)),
   ];

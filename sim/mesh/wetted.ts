@@ -6,7 +6,7 @@ import { scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import type { Mm, Mm2, Mm3 } from '../units/brand.ts';
 import { checkMesh } from './check.ts';
 import { type Growth, grownFace, loftLink } from './loft.ts';
-import { measureArea, measureVolume, type VolumeMeasure } from './measure.ts';
+import { END_GRAIN, measureArea, measureVolume, type VolumeMeasure } from './measure.ts';
 import type { Mesh } from './mesh.ts';
 import { type LinkCounts, linkTopology } from './topology.ts';
 
@@ -43,6 +43,8 @@ export interface BareSolid {
   /** All bare surfaces: outside, faces and slots. */
   readonly area: Mm2;
   readonly areaCentre: Vec3;
+  /** Where what soaks into it lies: more of it in end grain. */
+  readonly soakCentre: Vec3;
 }
 
 /** Mesh fineness: about 8k triangles a link, and a quarter of that while a value is dragged. */
@@ -82,7 +84,7 @@ export function meshLink(hull: Hull, spec: LinkSpec, detail: Detail): Mesh {
 export function measureSolid(mesh: Mesh): BareSolid {
   const { volume, centre } = measureVolume(mesh);
   const { area, centre: areaCentre } = measureArea(mesh);
-  return { volume, centre, area, areaCentre };
+  return { volume, centre, area, areaCentre, soakCentre: measureArea(mesh, END_GRAIN).centre };
 }
 
 /** Grows one link coat by coat, from the bare mesh outwards. Throws SimError if a coat leaves no sound mesh. */

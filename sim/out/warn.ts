@@ -40,6 +40,7 @@ export function warn(parts: WarnParts): readonly Warning[] {
     ...links.flatMap(({ name }, i) => (links.length > 1 ? restWarnings(name, floats[i]) : [])),
     ...links.flatMap(({ name }, i) => (links.length > 1 ? levelWarnings(name, floats[i], isPinned(i)) : [])),
     ...airWarnings(parts),
+    ...tailWarnings(parts),
     ...wallWarnings(parts),
   ];
 }
@@ -105,6 +106,18 @@ function airWarnings({ water, links, wetted }: WarnParts): readonly Warning[] {
   const where = links.length > 1 ? 'the joints' : 'the slots';
   const text = `Air caught in slots can hold up ${formatMass(held)}: shake the bait under water before you judge it.`;
   return [{ code: 'air-in-slots', where, text }];
+}
+
+/** What hair holds under water no maker knows: the float takes the middle. */
+function tailWarnings({ water, hardware, assembled }: WarnParts): readonly Warning[] {
+  return hardware.fittings
+    .filter(({ outsideSpread }) => outsideSpread * water.density >= AIR_G / 2)
+    .map(({ name, outsideSpread }) => {
+      const spread = outsideSpread * water.density;
+      const net = (weight: number) => formatMass(weight, 'g', { digits: 2, signed: true });
+      const text = `Air in "${name}" is taken at its middle; net weight under water is ${net(assembled.netWet - spread)} with the most of it, ${net(assembled.netWet + spread)} with the least.`;
+      return { code: 'air-in-tail', where: name, text };
+    });
 }
 
 function wallWarnings({ hull, hardware }: WarnParts): readonly Warning[] {

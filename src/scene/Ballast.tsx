@@ -30,17 +30,17 @@ interface HoleProps {
  *     | plug         | lead        | point
  *     |______________|_____________|\
  *     |              |             | >   inward
- *     |______________|_____________|/
+ *     |______________|_____________|/      an air chamber lies where the lead would
  */
 function Hole({ hole, rod, point }: HoleProps) {
   const { looks } = useTub();
-  const { mouth, inward, diameter, depth, pointDepth, lead } = hole;
+  const { mouth, inward, diameter, depth, pointDepth, lead, air } = hole;
   const picks = `hole:${hole.name}`;
   const isPicked = useView((view) => view.selected === picks);
   const [ix, iy, iz] = inward;
   const turn = useMemo(() => turnTo([ix, iy, iz]), [ix, iy, iz]);
   const leadLook = isPicked ? looks.parts.pickedInside : looks.parts.lead;
-  const plugEnd = lead ? lead.from : depth;
+  const plugEnd = lead ? lead.from : air ? air.from : depth;
   const radius = diameter / 2;
   return (
     <>
@@ -52,6 +52,16 @@ function Hole({ hole, rod, point }: HoleProps) {
         scale={[radius, radius, plugEnd]}
         picks={picks}
       />
+      {air && (
+        <Part
+          geometry={rod}
+          look={isPicked ? looks.parts.pickedInside : looks.parts.bore}
+          position={along(mouth, inward, air.from)}
+          quaternion={turn}
+          scale={[radius, radius, depth - air.from]}
+          picks={picks}
+        />
+      )}
       {lead && (
         <Part
           geometry={rod}

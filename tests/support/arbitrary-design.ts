@@ -3,6 +3,7 @@ import type {
   BodyEntry,
   CoatEntry,
   DesignFile,
+  FittingEntry,
   HangerEntry,
   HoleEntry,
   JointEntry,
@@ -11,6 +12,7 @@ import type {
   SetupEntry,
   SideEntry,
   TargetEntry,
+  TrailingEntry,
   WaterEntry,
 } from '../../sim/design/file.ts';
 
@@ -47,10 +49,12 @@ export function arbitraryDesignFile(): fc.Arbitrary<DesignFile> {
           wood: decimal(0.15, 0.9),
           coats: fc.array(coat(), { maxLength: 3 }),
           kerf: maybe(decimal(0, 2)),
+          fittings: maybe(fc.array(fitting(size), { minLength: 1, maxLength: 3 })),
+          hair: maybe(trailing(size)),
           setups: fc.array(setup(size, eyes), { minLength: 1, maxLength: 2 }),
         })
         .map(
-          ({ body, densities, joints, wood, coats, kerf, setups }): DesignFile => ({
+          ({ body, densities, joints, wood, coats, kerf, fittings, hair, setups }): DesignFile => ({
             format: 'floatwright-design',
             version: 1,
             name: 'Random Reed',
@@ -61,6 +65,11 @@ export function arbitraryDesignFile(): fc.Arbitrary<DesignFile> {
             wood: { density_g_cm3: wood },
             coats,
             hangers: eyes,
+            ...present(
+              'fittings',
+              fittings?.map((one, index) => ({ name: `fitting ${index + 1}`, ...one })),
+            ),
+            ...present('tails', hair && [hair]),
             shop: { lead: leads(size), ...present('kerf_mm', kerf) },
             setups: setups.map((one, index) => ({ ...one, name: `setup ${index + 1}` })),
           }),
@@ -338,6 +347,37 @@ function hangers({ scale, berths }: Bait): fc.Arbitrary<HangerEntry[]> {
     .map((eyes) => eyes.filter((one) => one !== undefined).map((one, index) => ({ name: `eye ${index + 1}`, ...one })));
 }
 
+function fitting({ length, height, width }: Bait): fc.Arbitrary<Omit<FittingEntry, 'name'>> {
+  return fc
+    .record({
+      x: decimal(0.05, 0.95),
+      y: maybe(decimal(0.1, 0.5)),
+      z: decimal(-0.4, 0.4),
+      mass_g: decimal(0, 0.4),
+      outside: maybe(decimal(0, 60)),
+      pair: fc.boolean(),
+    })
+    .map(({ x, y, z, mass_g, outside, pair }) => ({
+      x_mm: rounded(x * length),
+      ...present('y_mm', y && rounded(y * width)),
+      z_mm: rounded(z * height),
+      mass_g,
+      ...present('outside_mm3', outside),
+      ...present('pair', y === undefined ? undefined : pair),
+    }));
+}
+
+function trailing({ length }: Bait): fc.Arbitrary<TrailingEntry> {
+  return fc.record({
+    name: fc.constant('hair'),
+    x_mm: fc.constant(length),
+    z_mm: decimal(-1, 1),
+    mass_g: decimal(0.05, 0.6),
+    density_g_cm3: decimal(0.9, 1.4),
+    air_mm3: fc.tuple(decimal(0, 50), decimal(50, 200)),
+  });
+}
+
 function coat(): fc.Arbitrary<CoatEntry> {
   return fc.oneof(
     fc.record({
@@ -403,9 +443,10 @@ function hole({ width, height }: Bait, [from, to]: readonly [number, number]): f
       point: maybe(fc.constantFrom(118, 135, 180)),
       lead: maybe(fc.record({ of: fc.constantFrom('rod', 'shot in epoxy'), filled: decimal(0.1, 0.7) })),
       plug: maybe(decimal(0.6, 1.6)),
+      chamber: maybe(decimal(0.3, 0.9)),
       done: maybe(fc.boolean()),
     })
-    .map(({ side, share, slack, depth, point, lead, plug, done }) => {
+    .map(({ side, share, slack, depth, point, lead, plug, chamber, done }) => {
       const depth_mm = rounded(depth * (side === 'port' ? width : height));
       // grams that fill this part of the hole: a slug's area times its length times the density in g/mm^3
       const slug = (Math.PI / 4) * slugOf(width) ** 2 * depth_mm * 0.0073;
@@ -416,6 +457,7 @@ function hole({ width, height }: Bait, [from, to]: readonly [number, number]): f
         depth_mm,
         ...present('point_deg', point),
         ...present('lead', lead && { of: lead.of, mass_g: rounded(lead.filled * slug) }),
+        ...present('air', lead || chamber === undefined ? undefined : { plug_mm: rounded(chamber * depth_mm) }),
         ...present('plug_g_cm3', plug),
         ...present('done', done),
       };

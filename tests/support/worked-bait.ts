@@ -69,6 +69,15 @@ export function partsOf(file: DesignFile): BaitParts {
   const [setup] = design.setups;
   const hull = buildHull(design.body);
   const links = cutLinks(design.body.length, design.links, design.joints);
-  const hardware = placeHardware(hull, links, design.joints, design.hangers, setup.hung, setup.holes);
+  const hardware = placeHardware(
+    hull,
+    links,
+    design.joints,
+    design.hangers,
+    setup.hung,
+    setup.holes,
+    design.fittings,
+    design.tails,
+  );
   return { design, setup, hull, links, hardware };
 }

@@ -1,9 +1,10 @@
+import type { Hole } from '../../design/design.ts';
 import type { Issue } from '../../flow/outcome.ts';
 import type { Hull } from '../../hull/hull.ts';
 import type { LinkSpec } from '../../links/cut.ts';
 import { add, scale, subtract, type Vec3 } from '../../numerics/vec3.ts';
 import { DISC, holeSkin } from '../hole.ts';
-import type { PlacedEye, PlacedHole } from '../placed.ts';
+import type { PlacedEye, PlacedFitting, PlacedHole } from '../placed.ts';
 import { betweenFaces, inBody, mm, rim } from './wood.ts';
 
 /** A shank lies in the wood of its link from the skin to its end. */
@@ -31,6 +32,13 @@ export function shankIssue(hull: Hull, spec: LinkSpec, eye: PlacedEye, path: str
   ];
 }
 
+/** What is fixed on stands on its link, not over the gap of a joint. */
+export function fittingIssue(spec: LinkSpec, { name, at, path }: PlacedFitting): readonly Issue[] {
+  if (betweenFaces(spec, at)) return [];
+  const message = `"${name}" at ${mm(at[0])} stands in the gap beside link "${spec.name}", ${mm(spec.span[0])} to ${mm(spec.span[1])}`;
+  return [{ code: 'hardware/in-a-gap', path: `${path}.x_mm`, message, hint: 'move it along, clear of the joint' }];
+}
+
 /** A hole lies in the wood of one link, and what is put into it fits. */
 export function holeIssues(hull: Hull, spec: LinkSpec, placed: PlacedHole, path: string): readonly Issue[] {
   const { hole } = placed;
@@ -53,21 +61,30 @@ export function holeIssues(hull: Hull, spec: LinkSpec, placed: PlacedHole, path:
     const message = `a hole of ${mm(hole.diameter)} at ${mm(hole.x)} reaches into a joint of link "${spec.name}", ${mm(spec.span[0])} to ${mm(spec.span[1])}`;
     return [{ code: 'holes/in-a-joint', path: `${path}.x_mm`, message, hint: 'move it along, clear of the joint' }];
   }
-  return leadIssues(placed, Math.max(...(drops as readonly number[])), path);
+  const deepestSkin = Math.max(...(drops as readonly number[]));
+  return [...leadIssues(placed, deepestSkin, path), ...chamberIssues(hole, deepestSkin, path)];
+}
+
+/** The plug closes the whole mouth and leaves a chamber under it. */
+function chamberIssues({ air, depth }: Hole, deepestSkin: number, path: string): readonly Issue[] {
+  if (!air || (air.plug > deepestSkin && air.plug < depth)) return [];
+  const message = `a plug of ${mm(air.plug)} does not close a chamber here; it must go deeper than ${mm(deepestSkin)} and less deep than ${mm(depth)}`;
+  const hint = air.plug < depth ? 'make the plug longer' : 'make the plug shorter, or drill deeper';
+  return [{ code: 'holes/no-chamber', path: `${path}.air.plug_mm`, message, hint }];
 }
 
 function leadIssues(placed: PlacedHole, deepestSkin: number, path: string): readonly Issue[] {
   const { lead, hole } = placed;
   if (!lead) return [];
   if (lead.diameter > hole.diameter) {
-    const message = `lead of ${mm(lead.diameter)} does not go into a hole of ${mm(hole.diameter)}`;
+    const message = `"${hole.lead?.stock.name}", ${mm(lead.diameter)} thick, does not go into a hole of ${mm(hole.diameter)}`;
     return [
       { code: 'holes/lead-too-wide', path: `${path}.lead.of`, message, hint: 'take a larger drill or thinner lead' },
     ];
   }
   if (lead.from >= deepestSkin) return [];
   const most = (lead.mass * (lead.to - deepestSkin)) / (lead.to - lead.from);
-  const message = `${Number(lead.mass.toFixed(2))} g of lead stands ${mm(lead.to - lead.from)} tall in a hole that holds ${mm(lead.to - deepestSkin)}, about ${most.toFixed(1)} g`;
+  const message = `${Number(lead.mass.toFixed(2))} g of "${hole.lead?.stock.name}" stands ${mm(lead.to - lead.from)} tall in a hole that holds ${mm(lead.to - deepestSkin)}, about ${most.toFixed(1)} g`;
   return [
     {
       code: 'holes/lead-too-long',

@@ -16,7 +16,7 @@ export function LinkParts({
   readonly ledger: Ledger | undefined;
 }) {
   const amounts = useAmounts();
-  const { hung, holes, pins, eyes } = carriedBy(hardware, spec.index);
+  const { hung, holes, pins, eyes, fittings } = carriedBy(hardware, spec.index);
   return (
     <section aria-labelledby={`parts-${spec.index}`}>
       <h3 id={`parts-${spec.index}`}>{spec.name}</h3>
@@ -36,6 +36,12 @@ export function LinkParts({
           <li key={`pin ${pin.name}`}>
             {pin.name}: {amounts.length(pin.diameter)} thick, {amounts.length(pin.z[1] - pin.z[0])} long,{' '}
             {placeWords(pin.x, amounts)}
+          </li>
+        ))}
+        {fittings.map((fitting) => (
+          <li key={`${fitting.kind} ${fitting.name}`}>
+            {fitting.name}: {amounts.mass(fitting.mass)}
+            {fitting.kind === 'tail' ? ', limp' : ''}, {placeWords(fitting.at[0], amounts)}
           </li>
         ))}
         {eyes.length > 0 && (
@@ -69,6 +75,11 @@ function Pickable({ kind, name }: { readonly kind: 'hung' | 'hole'; readonly nam
 
 function holeWords(hole: PlacedHole, amounts: Amounts): string {
   const drilled = `${amounts.ruled(hole.diameter)} hole, ${amounts.ruled(hole.depth)} deep from the ${hole.hole.from}`;
-  const lead = hole.lead === null ? 'empty' : `${amounts.mass(hole.lead.mass)} of lead`;
-  return `${lead} in a ${drilled}, ${placeWords(hole.mouth[0], amounts)}`;
+  return `${fillWords(hole, amounts)} in a ${drilled}, ${placeWords(hole.mouth[0], amounts)}`;
+}
+
+/** What was put in goes by the maker's own word for it, since it need not be lead. */
+function fillWords({ hole, lead, air }: PlacedHole, amounts: Amounts): string {
+  if (air !== null) return 'air, sealed in,';
+  return lead === null ? 'no ballast' : `${amounts.mass(lead.mass)} of ${hole.lead?.stock.name}`;
 }

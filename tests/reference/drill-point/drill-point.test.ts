@@ -13,7 +13,19 @@ function drilled(point_deg: number, mass?: number, from: Hole['from'] = 'belly')
   const stock = { name: 'poured lead', kind: 'filled' as const, density: LEAD };
   const lead = mass === undefined ? null : { stock, mass };
   const point = (point_deg * Math.PI) / 180;
-  const hole = { name: 'h', from, x: 5e6, across: 0, diameter, depth, point, lead, plugDensity: 0.00115, done: false };
+  const hole = {
+    name: 'h',
+    from,
+    x: 5e6,
+    across: 0,
+    diameter,
+    depth,
+    point,
+    lead,
+    air: null,
+    plugDensity: 0.00115,
+    done: false,
+  };
   return placeHole(SLAB, hole, 0);
 }
 

@@ -248,6 +248,34 @@ const BAD_JOINTS: readonly Case[] = [
   ],
 ];
 
+const APART: readonly Case[] = [
+  [
+    'a pair on the centre plane',
+    'fittings',
+    [{ name: 'eye', x_mm: 10, z_mm: 3, mass_g: 0.2, pair: true }],
+    'fittings.0.y_mm',
+    'stands to either side',
+  ],
+  [
+    'a tail with less air at most than at least',
+    'tails',
+    [{ name: 'hair', x_mm: 120, z_mm: 0, mass_g: 0.5, density_g_cm3: 1.3, air_mm3: [300, 100] }],
+    'tails.0.air_mm3',
+    'less than the least',
+  ],
+  ['lead and air in one hole', 'setups.0.holes.0.air', { plug_mm: 4 }, 'setups.0.holes.0.air', 'not both'],
+  [
+    'two fittings of one name',
+    'fittings',
+    [
+      { name: 'eye', x_mm: 10, z_mm: 3, mass_g: 0.2 },
+      { name: 'eye', x_mm: 12, z_mm: 3, mass_g: 0.2 },
+    ],
+    'fittings.1.name',
+    'taken by fittings.0',
+  ],
+];
+
 const NOT_BUILT: readonly Case[] = [
   [
     'a fin',
@@ -267,13 +295,6 @@ const NOT_BUILT: readonly Case[] = [
     'fins',
     'fins are not built yet',
   ],
-  [
-    'a fitting',
-    'fittings',
-    [{ name: 'eye', x_mm: 10, z_mm: 3, mass_g: 0.2 }],
-    'fittings',
-    'fittings are not built yet',
-  ],
   ['a sinking speed', 'setups.0.target', { sink_mm_s: 20 }, 'setups.0.target.sink_mm_s', 'sinking speed'],
   [
     'a sinking speed of one link',
@@ -289,7 +310,7 @@ function drill(diameter_mm: number): unknown {
 }
 
 describe('a design whose numbers make no bait', () => {
-  test.each([...BAD_NUMBERS, ...BAD_NAMES, ...BAD_JOINTS])(
+  test.each([...BAD_NUMBERS, ...BAD_NAMES, ...BAD_JOINTS, ...APART])(
     'is refused for %s, at its place',
     (_, place, value, path, says) => {
       const issues = issuesOf(evaluated(changed(plain, place, value)));
@@ -312,9 +333,10 @@ describe('a design whose numbers make no bait', () => {
   test('is told of numbers, names and parts not built at once', () => {
     const thin = changed(plain, 'joints.1.gap_mm', 0);
     const lost = changed(thin, 'setups.0.hung.1.from', 'chin');
-    const flown = changed(lost, 'fittings', [{ name: 'eye', x_mm: 9, z_mm: 0, mass_g: 1 }]);
+    const [[, , fins]] = NOT_BUILT;
+    const flown = changed(lost, 'fins', fins);
     const paths = issuesOf(evaluated(flown)).map(({ path }) => path);
-    expect(paths).toEqual(['joints.1.gap_mm', 'setups.0.hung.1.from', 'fittings']);
+    expect(paths).toEqual(['joints.1.gap_mm', 'setups.0.hung.1.from', 'fins']);
   });
 
   test('is told of expressions before anything is made of their values', () => {
@@ -444,6 +466,7 @@ describe('the design that a file means', () => {
       name: 'line tie',
       on: 'nose',
       at: 0,
+      across: 0,
       wire: 1.5,
       bore: 3,
       shank: 12,
@@ -470,6 +493,7 @@ describe('the design that a file means', () => {
       depth: 6,
       point: expect.closeTo((118 / 180) * Math.PI, 14),
       lead: { stock: { name: 'shot in epoxy', kind: 'filled', density: 0.0073 }, mass: 1 },
+      air: null,
       plugDensity: 0.00115,
       done: false,
     });

@@ -30,6 +30,7 @@ function hole(changes: Partial<Hole> = {}): Hole {
     depth: 12,
     point: 118 * DEGREE,
     lead: null,
+    air: null,
     plugDensity: EPOXY,
     done: false,
     ...changes,
@@ -129,6 +130,28 @@ describe.each([
     for (const axis of [0, 1, 2]) expect(Math.abs(placed.centre[axis] - dense.centre[axis])).toBeLessThan(2e-3);
     // less than a cylinder, by far more than that tolerance: the skin does fall away here
     expect(placed.volume).toBeLessThan((Math.PI / 4) * 49 * 9 * 0.998);
+  });
+});
+
+describe('a sealed air chamber', () => {
+  test('leaves its plug the length it was given, and the rest empty to the tip of the point', () => {
+    const placed = inSlab({ air: { plug: 4 } });
+    const section = Math.PI * 16;
+    expect(placed.plug.volume).toBeCloseTo(section * 4, 6);
+    expect(placed.plug.mass).toBeCloseTo(section * 4 * EPOXY, 9);
+    expect(placed.air?.volume).toBeCloseTo(placed.volume - section * 4, 6);
+    expect(placed.air?.from).toBe(4);
+    expect(placed.lead).toBeNull();
+  });
+
+  test('and its plug are the wood that went out, on a round belly too', () => {
+    const placed = placeHole(HULL, hole({ air: { plug: 5 } }), 0);
+    const air = placed.air ?? { volume: 0, centre: placed.mouth };
+    expect(air.volume + placed.plug.volume).toBeCloseTo(placed.volume, 9);
+    for (const axis of [0, 1, 2]) {
+      const moment = air.volume * air.centre[axis] + placed.plug.volume * placed.plug.centre[axis];
+      expect(moment / placed.volume).toBeCloseTo(placed.centre[axis], 9);
+    }
   });
 });
 

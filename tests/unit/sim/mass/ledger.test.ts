@@ -21,6 +21,7 @@ function ledgersOf(changes: Partial<DesignFile> = {}): readonly Ledger[] {
         eyes: hardware.eyes.filter(mine),
         pins: hardware.pins.filter(mine),
         holes: hardware.holes.filter(mine),
+        fittings: hardware.fittings.filter(mine),
       },
     });
   });
@@ -140,13 +141,14 @@ describe('coats', () => {
     expect(soak.outsideVolume).toBe(0);
   });
 
-  test('that soak in by area weigh that for each square metre of bare wood, at the middle of its surface', () => {
+  test('that soak in by area weigh that for each square metre of bare wood, more of it in end grain', () => {
     const { links, hull } = partsOf(PLAIN_DESIGN);
     const [ledger] = coated({ name: 'oil', soak_g_m2: 30 });
-    const { area, areaCentre } = measureSolid(meshLink(hull, links[0], 'drag'));
+    const { area, soakCentre } = measureSolid(meshLink(hull, links[0], 'drag'));
     // 30 g/m² is 30e-6 g/mm²
     expect(line(ledger, 'soak').mass).toBeCloseTo(area * 30e-6, 12);
-    expect(line(ledger, 'soak').at).toEqual(areaCentre);
+    expect(line(ledger, 'soak').at).toEqual(soakCentre);
+    expect(line(ledger, 'soak').source).toContain('4 times as thick in end grain');
   });
 
   test('that dry as a film weigh the volume they add', () => {

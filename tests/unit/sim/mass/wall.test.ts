@@ -10,7 +10,7 @@ function wallOf(changes: Partial<Hole>): number {
   const hole = { name: 'h', from: 'belly', x: 5e6, across: 0, diameter: 8, depth: 12, point: Math.PI } as const;
   return thinnestWall(
     PLANK,
-    placeHole(PLANK, { ...hole, lead: null, plugDensity: 0.00115, done: false, ...changes }, 0),
+    placeHole(PLANK, { ...hole, lead: null, air: null, plugDensity: 0.00115, done: false, ...changes }, 0),
   );
 }
 

@@ -24,6 +24,14 @@ describe('a box', () => {
     expectPoint(areaCentre, [30, 0, 0]);
   });
 
+  test('drinks so many times its area where the grain ends, and plainly on its flanks', () => {
+    // flanks 10 and 16 wide, ends of 160 mm² that count four times
+    expect(measureArea(BOX, 4).area).toBeCloseTo(2 * (40 * 10 + 40 * 16) + 4 * 2 * 160, 9);
+    // a wedge without its fore end: what is soaked in moves towards the end that is left
+    const wedge = mapMesh(BOX, ([x, y, z]) => [x, (y * (x - 10)) / 40, z]);
+    expect(measureArea(wedge, 4).centre[0]).toBeGreaterThan(measureArea(wedge).centre[0] + 1);
+  });
+
   test('far from the nose keeps its digits', () => {
     const { volume, centre } = measureVolume(mapMesh(BOX, ([x, y, z]) => [x + 1e6, y - 1e6, z]));
     expect(Math.abs(volume / 6400 - 1)).toBeLessThan(1e-9);
