@@ -107,7 +107,7 @@ export function stationOf(hull: Hull, x: Mm): Station {
 }
 
 /** Height of the greatest breadth as a share of the section; half way up the flat flank of a board. */
-export function breadthOf(section: Section): number {
+function breadthOf(section: Section): number {
   return section.kind === 'board' ? 1 / 2 : section.breadth;
 }
 
