@@ -1,6 +1,6 @@
 import { add, dot, scale, unit, type Vec3 } from '../numerics/vec3.ts';
 import type { Gram, GramMm, Mm } from '../units/brand.ts';
-import type { FloatingBody } from './body.ts';
+import { type FloatingBody, totalsOf } from './body.ts';
 import { draftAt, reachAlong } from './draft.ts';
 import { type Potential, planeAxes, potentialAt } from './potential.ts';
 
@@ -49,7 +49,9 @@ export function restFrom(body: FloatingBody, start: Vec3, isHome: (up: Vec3) => 
   const mass = body.mass + body.hung.reduce((sum, item) => sum + item.mass, 0);
   const [low, high] = reachAlong(body, n);
   const size = high - low;
-  let { offset, potential, passes } = draftAt(body, n, axes[0], axes[1], null, FAR_FORCE * mass);
+  // less than what floats it, or a step could end under water without a draft solve noticing
+  const far = Math.min(FAR_FORCE * mass, (body.waterDensity * totalsOf(body).volume - mass) / 10);
+  let { offset, potential, passes } = draftAt(body, n, axes[0], axes[1], null, far);
   let radius = LONGEST_RAD;
   let mirrored = false;
   let steps = 0;
@@ -66,7 +68,7 @@ export function restFrom(body: FloatingBody, start: Vec3, isHome: (up: Vec3) => 
       mirrored = true;
       n = turn(n, starboardOf(inBody(valley.lowAxis, axes)), NUDGE_RAD);
       axes = planeAxes(n);
-      const fallen = draftAt(body, n, axes[0], axes[1], offset, FAR_FORCE * mass);
+      const fallen = draftAt(body, n, axes[0], axes[1], offset, far);
       passes += fallen.passes;
       offset = fallen.offset;
       potential = fallen.potential;
@@ -81,8 +83,8 @@ export function restFrom(body: FloatingBody, start: Vec3, isHome: (up: Vec3) => 
     const sink = potential.curveDD > 0 ? -potential.force / potential.curveDD : 0;
     const guess = offset - dot(n, potential.centre) + sink + dot(nextN, potential.centre);
     let next: { offset: Mm; potential: Potential };
-    if (turned > FAR_TURN_RAD || Math.abs(potential.force) > FAR_FORCE * mass || potential.curveDD === 0) {
-      const draft = draftAt(body, nextN, nextAxes[0], nextAxes[1], guess, 1e-3 * FAR_FORCE * mass);
+    if (turned > FAR_TURN_RAD || Math.abs(potential.force) > far || potential.curveDD === 0) {
+      const draft = draftAt(body, nextN, nextAxes[0], nextAxes[1], guess, 1e-3 * far);
       passes += draft.passes;
       next = draft;
     } else {
@@ -155,8 +157,11 @@ export function principalAxes(potential: Potential): PrincipalAxes {
  */
 function boundedStep(potential: Potential, axes: PrincipalAxes, radius: number, knifeEdge: number): InPlane {
   const along = (axis: InPlane) => potential.slopeU * axis[0] + potential.slopeV * axis[1];
-  const slopeHigh = along(axes.highAxis);
-  const slopeLow = axes.low < 0 && Math.abs(along(axes.lowAxis)) < knifeEdge ? 0 : along(axes.lowAxis);
+  // along an axis that falls away either way, rounding must not decide which
+  const slopeAlong = (axis: InPlane, curve: number) =>
+    curve < 0 && Math.abs(along(axis)) < knifeEdge ? 0 : along(axis);
+  const slopeHigh = slopeAlong(axes.highAxis, axes.high);
+  const slopeLow = slopeAlong(axes.lowAxis, axes.low);
   const stepFor = (shift: number): InPlane => [
     slopeLow === 0 ? 0 : -slopeLow / (axes.low + shift),
     slopeHigh === 0 ? 0 : -slopeHigh / (axes.high + shift),

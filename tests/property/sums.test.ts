@@ -96,6 +96,7 @@ describe('a formula of the page is what the tool does', () => {
           depth,
           point: (alpha * Math.PI) / 180,
           lead: null,
+          air: null,
           plugDensity: 0.00115,
           done: false,
         };

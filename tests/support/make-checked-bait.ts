@@ -104,7 +104,7 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
     links: [
       {
         spec: head,
-        solid: { volume: 41_000, centre: [29, 0, 0], area: 7_900, areaCentre: [29, 0, 0.5] },
+        solid: { volume: 41_000, centre: [29, 0, 0], area: 7_900, areaCentre: [29, 0, 0.5], soakCentre: [29, 0, 0.5] },
         wetted: wettedBox(0, 59, true),
         ledger: ledgerOf([
           line({ name: 'wood', kind: 'wood', mass: 12.25, at: [31, 0, 0.5], source: 'density in the design' }),
@@ -123,7 +123,7 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
       },
       {
         spec: tail,
-        solid: { volume: 42_000, centre: [90, 0, 0], area: 8_000, areaCentre: [90, 0, 0.5] },
+        solid: { volume: 42_000, centre: [90, 0, 0], area: 8_000, areaCentre: [90, 0, 0.5], soakCentre: [90, 0, 0.5] },
         wetted: wettedBox(61, 120, false),
         ledger: ledgerOf([
           line({ name: 'wood', kind: 'wood', mass: 13.5, at: [88, 0, 0.25], source: 'density in the design' }),
