@@ -129,19 +129,17 @@ function readingIssues(body: WorkedBody): readonly Issue[] {
 
 /** An outline leaner than the range for a plain tip needs an end with a size to run into. */
 function leanness(body: WorkedBody): readonly Issue[] {
-  const { depth, width } = tailOf(body);
-  const outlines = [
-    ['back', 'depth_mm', depth],
-    ['belly', 'depth_mm', depth],
-    ['plan', 'width_mm', width],
-  ] as const;
-  return outlines.flatMap(([outline, key, size]) => {
-    const share = body[outline]?.tail_fullness;
-    if (share === undefined || size > 0 || share >= LEANEST_TO_A_TIP) return [];
-    const message = `${share} is too lean for a plain tip: ${LEANEST_TO_A_TIP} or more is allowed, less only with a tail of some ${key}`;
-    const hint = `raise it or give body.tail.${key}`;
-    return [{ code: 'design/out-of-proportion', path: `body.${outline}.tail_fullness`, message, hint }];
-  });
+  const ends = { nose: noseOf(body), tail: tailOf(body) };
+  return (['nose', 'tail'] as const).flatMap((end) =>
+    (['back', 'belly', 'plan'] as const).flatMap((outline) => {
+      const share = body[outline]?.[`${end}_fullness`];
+      const [key, size] = outline === 'plan' ? ['width_mm', ends[end].width] : ['depth_mm', ends[end].depth];
+      if (share === undefined || size > 0 || share >= LEANEST_TO_A_TIP) return [];
+      const path = `body.${outline}.${end}_fullness`;
+      const message = `${share} is too lean for a plain tip: ${LEANEST_TO_A_TIP} or more is allowed, less only with a ${end} of some ${key}`;
+      return [{ code: 'design/out-of-proportion', path, message, hint: `raise it or give body.${end}.${key}` }];
+    }),
+  );
 }
 
 /** Stretches are written from the lower z to the upper one. */

@@ -27,9 +27,8 @@ const OUTSIDE_VOLUME: Range = { low: 0, high: 100_000 };
 const EDGE: Range = { low: 0, high: 100 };
 /** Leaner than this, an outline can only run into an end that has a size of its own. */
 export const LEANEST_TO_A_TIP = 0.73;
-/** Whatever the other quarter does, an outline within this range is smooth and falls all the way to its tip. */
-const FULLNESS: Range = { low: LEANEST_TO_A_TIP, high: 0.87 };
-const FULLNESS_TO_STEM: Range = { low: 0.5, high: 0.87 };
+/** Whatever the other quarter does, an outline within this range is smooth and falls all the way to its end. */
+const FULLNESS: Range = { low: 0.5, high: 0.87 };
 /** A target may ask for less than nothing: a bait that sinks has a negative reserve. */
 const SIGNED_MASS: Range = { low: -500, high: 500 };
 
@@ -62,7 +61,7 @@ const RANGES: ReadonlyMap<string, Range> = new Map([
   ['body.widest_x_mm.*', POSITION],
   ...['back', 'belly', 'plan'].flatMap((outline): [string, Range][] => [
     [`body.${outline}.nose_fullness`, FULLNESS],
-    [`body.${outline}.tail_fullness`, FULLNESS_TO_STEM],
+    [`body.${outline}.tail_fullness`, FULLNESS],
   ]),
   ['body.nose.depth_mm', EDGE],
   ['body.nose.width_mm', EDGE],

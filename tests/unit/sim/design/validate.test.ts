@@ -57,8 +57,8 @@ const BAD_NUMBERS: readonly Case[] = [
     'back and belly together',
   ],
   ['a reading of nothing', 'body.readings', [{ x_mm: 50 }], 'body.readings.0', 'says nothing'],
-  ['a nose too lean', 'body.back', { nose_fullness: 0.72 }, 'body.back.nose_fullness', '0.73 to 0.87'],
-  ['a nose too full', 'body.plan', { nose_fullness: 0.88 }, 'body.plan.nose_fullness', '0.73 to 0.87'],
+  ['a nose too lean', 'body.back', { nose_fullness: 0.72 }, 'body.back.nose_fullness', 'too lean for a plain tip'],
+  ['a nose too full', 'body.plan', { nose_fullness: 0.88 }, 'body.plan.nose_fullness', '0.5 to 0.87'],
   [
     'a plain tail too lean',
     'body.belly',
