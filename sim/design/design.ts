@@ -196,7 +196,7 @@ export interface Fitting {
   readonly y: Mm;
   readonly z: Mm;
   readonly mass: Gram;
-  /** What it displaces outside the skin; what sits in the wood takes none away, the maker's blank being weighed whole. */
+  /** What it displaces outside the skin. What of it is let into the wood is not taken off the wood's weight. */
   readonly outside: Mm3;
   readonly pair: boolean;
 }

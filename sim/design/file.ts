@@ -187,7 +187,10 @@ export interface HangerEntry extends WireEntry {
   readonly mass_g?: Num;
 }
 
-/** pair: a second one at -y. outside_mm3: what it displaces outside the skin, each. */
+/**
+ * pair: a second one at -y. mass_g and outside_mm3, what it displaces outside the skin: of each. Wood it is let into still
+ * counts as wood.
+ */
 export interface FittingEntry {
   readonly name: string;
   readonly x_mm: Num;

@@ -130,9 +130,8 @@ describe('any random design that can be made', () => {
           const films = wetted.films.reduce((sum, { volume }) => sum + volume, 0);
           expect(Math.abs(solid.volume + films - wetted.volume)).toBeLessThan(1e-9 * wetted.volume);
           for (const hole of bait.hardware.holes.filter(({ link }) => link === i)) {
-            expect(Math.abs((hole.lead?.volume ?? 0) + hole.plug.volume - hole.volume)).toBeLessThan(
-              1e-9 * hole.volume,
-            );
+            const filled = (hole.lead?.volume ?? 0) + (hole.air?.volume ?? 0) + hole.plug.volume;
+            expect(Math.abs(filled - hole.volume)).toBeLessThan(1e-9 * hole.volume);
             expect(hole.plug.volume).toBeGreaterThan(0);
           }
         });
@@ -203,7 +202,9 @@ function offCentre(file: DesignFile, share: number, mirrored: boolean): DesignFi
     if (hole.from === 'belly' || hole.from === 'back') return { ...hole, across_mm };
     return mirrored ? { ...hole, from: OTHER[hole.from] } : hole;
   };
-  return { ...file, setups: file.setups.map((setup) => ({ ...setup, holes: setup.holes.map(moved) })) };
+  const fittings = (file.fittings ?? []).map((one) => ({ ...one, y_mm: (mirrored ? -1 : 1) * Number(one.y_mm ?? 0) }));
+  const setups = file.setups.map((setup) => ({ ...setup, holes: setup.holes.map(moved) }));
+  return { ...file, fittings, setups };
 }
 
 /** How a number grows with the bait, by the unit at the end of its key; densities, angles and shares stay. */
