@@ -10,12 +10,12 @@ import { type Accuracy, judgeAccuracy } from './hydro/accuracy.ts';
 import { type Attitudes, findAttitudes } from './hydro/attitudes.ts';
 import type { FloatingBody } from './hydro/body.ts';
 import { type Float, floatBody } from './hydro/float.ts';
-import { linkTree } from './hydro/link-tree.ts';
-import type { Tree } from './hydro/tree.ts';
+import { type LinkTrees, linkTree } from './hydro/link-tree.ts';
 import { cutLinks, type LinkSpec } from './links/cut.ts';
+import { placeFins } from './mass/fin.ts';
 import { type Ledger, writeLedger } from './mass/ledger.ts';
 import { placeHardware } from './mass/place.ts';
-import type { FixedHardware, Hardware, PlacedHung } from './mass/placed.ts';
+import type { FixedHardware, Hardware, PlacedFin, PlacedHung } from './mass/placed.ts';
 import { checkSound } from './mass/sound.ts';
 import { type BareSolid, type Detail, measureSolid, meshLink, type Wetted, wetLink } from './mesh/wetted.ts';
 import { add, scale, type Vec3 } from './numerics/vec3.ts';
@@ -78,6 +78,11 @@ export function createPipeline(): Pipeline {
     );
     yield { name: 'links', link: null, outcome: links };
     const [hung, holes] = [chosen((s) => s.hung), chosen((s) => s.holes)];
+    const fins = bait.fins(
+      hull,
+      links,
+      read((d) => d.fins),
+    );
     const hardware = bait.hardware(
       hull,
       links,
@@ -87,6 +92,7 @@ export function createPipeline(): Pipeline {
       holes,
       read((d) => d.fittings),
       read((d) => d.tails),
+      fins,
     );
     yield { name: 'hardware', link: null, outcome: hardware };
     const allHung = part(hardware, 'hardware', (placed) => placed.hung);
@@ -124,7 +130,13 @@ export function createPipeline(): Pipeline {
         sound,
       );
       yield { name: 'ledger', link: index, outcome: ledger };
-      const tree = link.tree(wetted);
+      const tree = link.tree(
+        wetted,
+        link.fins(
+          part(hardware, 'hardware', (placed) => placed.fins),
+          ok(index),
+        ),
+      );
       const float = link.float(tree, ledger, ownHung, water);
       yield { name: 'float', link: index, outcome: float };
       return { link, wetted, ledger, tree, hung: ownHung, float };
@@ -197,7 +209,7 @@ interface Made {
   readonly link: LinkStages;
   readonly wetted: Outcome<Wetted>;
   readonly ledger: Outcome<Ledger>;
-  readonly tree: Outcome<Tree>;
+  readonly tree: Outcome<LinkTrees>;
   readonly hung: Outcome<Hardware['hung']>;
   readonly float: Outcome<Float>;
 }
@@ -208,29 +220,36 @@ function createBaitStages() {
     water: createStage(['setup'], waterAnswer),
     hull: createStage(['design'], buildHull),
     links: createStage(['design', 'design', 'design'], cutLinks),
-    hardware: createStage(['hull', 'links', 'design', 'design', 'setup', 'setup', 'design', 'design'], placeHardware),
+    // laid out apart from the rest, so that a hole moved leaves the fins and their meshes as they are
+    fins: createStage(['hull', 'links', 'design'], placeFins, 'whole'),
+    hardware: createStage(
+      ['hull', 'links', 'design', 'design', 'setup', 'setup', 'design', 'design', 'fins'],
+      placeHardware,
+    ),
     // what hangs is no part of what is made in wood: a heavier hook asks neither soundness nor ledgers anew
     fixed: createStage(
       ['hardware'],
-      ({ eyes, pins, holes, fittings }: Hardware): FixedHardware => ({
+      ({ eyes, pins, holes, fittings, fins, finFaults }: Hardware): FixedHardware => ({
         eyes,
         pins,
         holes,
         fittings,
+        fins,
+        finFaults,
       }),
     ),
     sound: createStage(['hull', 'links', 'design', 'hardware', 'setup', 'setup'], checkSound),
     wetted: createList<Wetted>('wetted'),
     ledgers: createList<Ledger>('ledger'),
     floats: createList<Float>('float'),
-    trees: createList<Tree>('wetted'),
-    roughTrees: createList<Tree>('wetted'),
+    trees: createList<LinkTrees>('wetted'),
+    roughTrees: createList<LinkTrees>('wetted'),
     roughLedgers: createList<Ledger>('ledger'),
     accuracies: createList<Accuracy>('accuracy'),
     rests: createList<Attitudes>('attitudes'),
     assembled: createStage(
       ['wetted', 'ledger', 'hardware', 'water'],
-      (trees: readonly Tree[], ledgers: readonly Ledger[], hung: Hardware['hung'], water: WaterAnswer) =>
+      (trees: readonly LinkTrees[], ledgers: readonly Ledger[], hung: Hardware['hung'], water: WaterAnswer) =>
         floatBody(bodyOf(trees, ledgers, hung, water)),
     ),
     target: createStage(
@@ -311,20 +330,28 @@ function createLinkStages() {
         _sound: true,
       ) => writeLedger({ link, wood, coats, solid, wetted, hardware }),
     ),
-    tree: createStage(['wetted'], (wetted: Wetted) => linkTree(wetted.mesh), 'whole'),
+    fins: createStage(['hardware', 'links'], ofLink<PlacedFin>),
+    tree: createStage(
+      ['wetted', 'hardware'],
+      (wetted: Wetted, fins: readonly PlacedFin[]): LinkTrees => ({
+        skin: linkTree(wetted.mesh),
+        fins: fins.map((fin) => linkTree(fin.mesh)),
+      }),
+      'whole',
+    ),
     float: createStage(
       ['wetted', 'ledger', 'hardware', 'water'],
-      (tree: Tree, ledger: Ledger, hung: Hardware['hung'], water: WaterAnswer) =>
+      (tree: LinkTrees, ledger: Ledger, hung: Hardware['hung'], water: WaterAnswer) =>
         floatBody(bodyOf([tree], [ledger], hung, water)),
     ),
     accuracy: createStage(
       ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'float'],
-      (tree: Tree, ledger: Ledger, roughTree: Tree, roughLedger: Ledger, ...rest: Around) =>
+      (tree: LinkTrees, ledger: Ledger, roughTree: LinkTrees, roughLedger: Ledger, ...rest: Around) =>
         accuracyOf([tree], [ledger], [roughTree], [roughLedger], ...rest),
     ),
     attitudes: createStage(
       ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'float'],
-      (tree: Tree, ledger: Ledger, roughTree: Tree, roughLedger: Ledger, ...rest: Around) =>
+      (tree: LinkTrees, ledger: Ledger, roughTree: LinkTrees, roughLedger: Ledger, ...rest: Around) =>
         attitudesOf([tree], [ledger], [roughTree], [roughLedger], ...rest),
     ),
   };
@@ -350,12 +377,14 @@ function ofLink<Item extends { readonly link: number }>(items: readonly Item[], 
   return items.filter((item) => item.link === link);
 }
 
-function fixedOf({ eyes, pins, holes, fittings }: FixedHardware, link: number): FixedHardware {
+function fixedOf({ eyes, pins, holes, fittings, fins, finFaults }: FixedHardware, link: number): FixedHardware {
   return {
     eyes: ofLink(eyes, link),
     pins: ofLink(pins, link),
     holes: ofLink(holes, link),
     fittings: ofLink(fittings, link),
+    fins: ofLink(fins, link),
+    finFaults,
   };
 }
 
@@ -363,9 +392,9 @@ function fixedOf({ eyes, pins, holes, fittings }: FixedHardware, link: number): 
 type Around = readonly [hung: Hardware['hung'], water: WaterAnswer, float: Float];
 /** A body on the full mesh and on the coarse one. */
 type TwoMeshes = readonly [
-  trees: readonly Tree[],
+  trees: readonly LinkTrees[],
   ledgers: readonly Ledger[],
-  roughTrees: readonly Tree[],
+  roughTrees: readonly LinkTrees[],
   roughLedgers: readonly Ledger[],
   ...around: Around,
 ];
@@ -382,7 +411,7 @@ function attitudesOf(...[trees, ledgers, roughTrees, roughLedgers, hung, water, 
 
 /** One link alone, or all of them held straight as one rigid piece. */
 function bodyOf(
-  trees: readonly Tree[],
+  trees: readonly LinkTrees[],
   ledgers: readonly Ledger[],
   hung: Hardware['hung'],
   water: WaterAnswer,
@@ -390,7 +419,8 @@ function bodyOf(
   const mass = ledgers.reduce((sum, ledger) => sum + ledger.mass, 0);
   const moment = ledgers.reduce<Vec3>((sum, ledger) => add(sum, scale(ledger.centre, ledger.mass)), [0, 0, 0]);
   return {
-    trees,
+    trees: trees.map(({ skin }) => skin),
+    fins: trees.flatMap(({ fins }) => fins),
     waterDensity: water.density,
     mass,
     centre: scale(moment, 1 / mass),

@@ -13,6 +13,7 @@ import { bodyFrom } from './derive-body.ts';
 import type {
   Coat,
   Design,
+  Fin,
   Fitting,
   Hanger,
   Hole,
@@ -56,6 +57,7 @@ export function designFrom(file: WorkedFile): Design {
     hangers: file.hangers.map(hangerFrom),
     fittings: (file.fittings ?? []).map(fittingFrom),
     tails: (file.tails ?? []).map(trailingFrom),
+    fins: (file.fins ?? []).map(finFrom),
     shop,
     setups: file.setups.map((setup) => setupFrom(setup, coats, shop)),
   };
@@ -142,6 +144,11 @@ function fittingFrom(fitting: Part<'fittings'>[number]): Fitting {
 function trailingFrom(tail: Part<'tails'>[number]): Trailing {
   const { name, x_mm: x, y_mm: y = 0, z_mm: z, mass_g: mass, air_mm3: air = [0, 0] } = tail;
   return { name, x, y, z, mass, density: gramPerMm3FromGramPerCm3(tail.density_g_cm3), air };
+}
+
+function finFrom(fin: Part<'fins'>[number]): Fin {
+  const { name, on, edge_mm: edge, thickness_mm: thickness, tab_mm: tab = 0 } = fin;
+  return { name, on, edge, thickness, tab, density: gramPerMm3FromGramPerCm3(fin.density_g_cm3) };
 }
 
 function shopFrom(shop: Part<'shop'>): Shop {

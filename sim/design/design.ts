@@ -16,6 +16,7 @@ export interface Design {
   readonly hangers: readonly Hanger[];
   readonly fittings: readonly Fitting[];
   readonly tails: readonly Trailing[];
+  readonly fins: readonly Fin[];
   readonly shop: Shop;
   /** Never empty; the first is shown first. Coats of the design are already copied into setups without their own. */
   readonly setups: readonly Setup[];
@@ -210,6 +211,16 @@ export interface Trailing {
   readonly mass: Gram;
   readonly density: GramPerMm3;
   readonly air: readonly [Mm3, Mm3];
+}
+
+/** A flat plate on the centre plane. edge: x, z of its free edge; the skin closes it. tab: how deep it is let in. */
+export interface Fin {
+  readonly name: string;
+  readonly on: 'back' | 'belly' | 'tail';
+  readonly edge: readonly (readonly [Mm, Mm])[];
+  readonly thickness: Mm;
+  readonly tab: Mm;
+  readonly density: GramPerMm3;
 }
 
 export interface Shop {

@@ -4,11 +4,10 @@ import type { WorkedFile } from './work-out.ts';
 
 /*
  * Parts of the file that this version reads, keeps and writes, but cannot float. Refused one by one: a bait floated
- * without its fins would be a wrong answer that looks like a right one.
+ * without one of them would be a wrong answer that looks like a right one.
  */
 
 const WHY = {
-  fins: 'fins are not built yet; this version floats without them',
   sinkSpeed: 'targets by sinking speed are not built yet; this version takes net_wet_g, the weight under water',
 } as const;
 
@@ -18,7 +17,6 @@ type Part = keyof typeof WHY;
 export function notBuiltIssues(file: WorkedFile): readonly Issue[] {
   const { setups } = file;
   return [
-    ...refuseIf((file.fins ?? []).length > 0, 'fins', 'fins'),
     ...setups.flatMap(({ target, link_targets: targets = {} }, index) => [
       ...refuseIf('sink_mm_s' in target, 'sinkSpeed', `setups.${index}.target.sink_mm_s`),
       ...Object.entries(targets).flatMap(([link, one]) =>

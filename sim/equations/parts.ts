@@ -9,10 +9,10 @@ const bit: SymbolMeaning = { unit: 'mm', means: 'diameter of the hole' };
 export const woodOut = equation({
   id: 'wood-out',
   name: 'Wood taken out of the link',
-  words: 'What holes, shanks and pin bores take out, one after the other.',
+  words: 'What holes, shanks, pin bores and tabs of fins take out, one after the other.',
   gives: { symbol: 'v_in', unit: 'mm^3', means: 'volume of wood drilled out or pushed aside' },
   formula: 'sum(v_i)',
-  uses: { v_i: { unit: 'mm^3', means: 'volume of each hole, shank and bore', list: true } },
+  uses: { v_i: { unit: 'mm^3', means: 'volume of each hole, shank, bore and tab', list: true } },
   source: mechanics('a sum'),
   code: 'sim/mass/ledger.ts, woodLine',
 });
@@ -20,7 +20,8 @@ export const woodOut = equation({
 export const woodMass = equation({
   id: 'wood-mass',
   name: 'The wood that is left',
-  words: 'Density of the wood, times the bare link without its slots, less what holes, shanks and pin bores take out.',
+  words:
+    'Density of the wood, times the bare link without its slots, less what holes, shanks, pin bores and tabs take out.',
   gives: { symbol: 'm', unit: 'g', means: 'mass of the wood' },
   formula: 'rho_w * (v - v_in)',
   uses: {
@@ -69,6 +70,21 @@ export const filmMass = equation({
   },
   source: mechanics('mass is density times volume'),
   code: 'sim/mass/ledger.ts, coatLines; sim/mesh/wetted.ts, wetLink',
+});
+
+export const finMass = equation({
+  id: 'fin-mass',
+  name: 'A fin, from its size',
+  words: 'Density of the plate, times what stands outside the skin and what is let into the wood.',
+  gives: { symbol: 'm', unit: 'g', means: 'mass of the fin' },
+  formula: 'rho_f * (v_f + v_t)',
+  uses: {
+    rho_f: { unit: 'g/mm^3', means: 'density of the plate' },
+    v_f: { unit: 'mm^3', means: 'volume of the plate outside the skin' },
+    v_t: { unit: 'mm^3', means: 'volume of its tab in the wood' },
+  },
+  source: mechanics('mass is density times volume'),
+  code: 'sim/mass/ledger.ts, finLine; sim/mass/fin.ts, placeFins',
 });
 
 export const eyeMass = equation({
@@ -226,6 +242,7 @@ export const PART_EQUATIONS = [
   soakShare,
   soakArea,
   filmMass,
+  finMass,
   eyeMass,
   eyeOutside,
   roundVolume,

@@ -6,6 +6,8 @@ import type { Tree } from './tree.ts';
 export interface FloatingBody {
   /** Closed meshes that displace; they must not overlap. */
   readonly trees: readonly Tree[];
+  /** Closed meshes that displace too, but do not count for draft and for what stands proud; left out: none. */
+  readonly fins?: readonly Tree[];
   readonly waterDensity: GramPerMm3;
   /** All that cannot swing. */
   readonly mass: Gram;
@@ -35,9 +37,14 @@ function treeVolume(tree: Tree): { readonly volume: Mm3; readonly at: Vec3 } {
   return { volume: six / 6, at: add(tree.origin, scale([mx, my, mz], 1 / (4 * six))) };
 }
 
+/** All that displaces as a mesh. */
+export function meshesOf({ trees, fins }: FloatingBody): readonly Tree[] {
+  return fins === undefined || fins.length === 0 ? trees : [...trees, ...fins];
+}
+
 /** Weights and volumes of a body with everything wet. */
 export function totalsOf(body: FloatingBody): Totals {
-  const solids = [...body.trees.map(treeVolume), ...body.outside];
+  const solids = [...meshesOf(body).map(treeVolume), ...body.outside];
   const fixed = gather(solids.map(({ volume, at }) => [volume, at]));
   const all = gather([
     ...solids.map(({ volume, at }): Weighted => [volume, at]),

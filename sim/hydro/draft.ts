@@ -1,6 +1,6 @@
 import { dot, type Vec3 } from '../numerics/vec3.ts';
 import type { Mm } from '../units/brand.ts';
-import type { FloatingBody } from './body.ts';
+import { type FloatingBody, meshesOf } from './body.ts';
 import { type Potential, potentialAt } from './potential.ts';
 
 export interface Draft {
@@ -17,7 +17,7 @@ export function reachAlong(body: FloatingBody, n: Vec3): readonly [Mm, Mm] {
     low = Math.min(low, middle - below);
     high = Math.max(high, middle + above);
   };
-  for (const { boxes, origin } of body.trees) {
+  for (const { boxes, origin } of meshesOf(body)) {
     const reach = Math.abs(n[0]) * boxes[3] + Math.abs(n[1]) * boxes[4] + Math.abs(n[2]) * boxes[5];
     take(dot(n, origin) + n[0] * boxes[0] + n[1] * boxes[1] + n[2] * boxes[2], reach, reach);
   }

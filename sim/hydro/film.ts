@@ -2,7 +2,7 @@ import { worldAxes } from '../frames.ts';
 import { measureReach } from '../mesh/measure.ts';
 import { dot, type Vec3 } from '../numerics/vec3.ts';
 import type { Gram, Mm, Radian } from '../units/brand.ts';
-import { type FloatingBody, totalsOf } from './body.ts';
+import { type FloatingBody, meshesOf, totalsOf } from './body.ts';
 import { type Float, NEUTRAL_MM } from './float.ts';
 import { planeAxes, potentialAt } from './potential.ts';
 import type { Tree } from './tree.ts';
@@ -43,7 +43,7 @@ export function filmOf(body: FloatingBody, float: Float, tension: number): Film 
   const { centre, curveDD } = potentialAt(body, float.up, u, v, float.offset);
   const { across, along } = worldAxes(float.up);
   const edge = { length: 0, across: 0, along: 0 };
-  for (const tree of body.trees) {
+  for (const tree of meshesOf(body)) {
     const [middleAcross, middleAlong] = [across, along].map((axis) => dot(axis, centre) - dot(axis, tree.origin));
     eachEdge(tree, float.up, float.offset, (p, q, size) => {
       edge.length += size;
@@ -66,12 +66,12 @@ export function filmOf(body: FloatingBody, float: Float, tension: number): Film 
 }
 
 function longestEdge(body: FloatingBody, up: Vec3): Mm {
-  const reaches = body.trees.map(({ points, origin }) => measureReach(points, up).map((h) => h + dot(up, origin)));
+  const reaches = meshesOf(body).map(({ points, origin }) => measureReach(points, up).map((h) => h + dot(up, origin)));
   const low = Math.min(...reaches.map(([least]) => least));
   const high = Math.max(...reaches.map(([, most]) => most));
   const edges = Array.from({ length: LEVELS }, (_, level) => {
     let sum = 0;
-    for (const tree of body.trees) {
+    for (const tree of meshesOf(body)) {
       eachEdge(tree, up, low + ((high - low) * (level + 0.5)) / LEVELS, (_p, _q, size) => {
         sum += size;
       });

@@ -2,10 +2,17 @@ import type { Mesh, Topology } from '../mesh/mesh.ts';
 import { countsOf, facePoint, faceStrips, type LinkCounts, layOutVertices } from '../mesh/topology.ts';
 import { buildTreeShape, fitTree, type Tree, type TreeShape } from './tree.ts';
 
+/** The trees of all that a link displaces as meshes. */
+export interface LinkTrees {
+  /** The coated solid. */
+  readonly skin: Tree;
+  readonly fins: readonly Tree[];
+}
+
 const shapes = new WeakMap<Topology, TreeShape>();
 
 /**
- * The tree of a link's mesh. Its order is made once for each topology, from a plain spindle with the same vertices
+ * The tree of the mesh of a link, or of a fin. Its order is made once for each topology, from a plain spindle with the same vertices
  * rather than from the first link that happens by: so an answer never depends on what was asked before it.
  */
 export function linkTree(mesh: Mesh): Tree {

@@ -1,6 +1,6 @@
 import { dot, subtract, type Vec3 } from '../numerics/vec3.ts';
 import type { Mm, Mm3 } from '../units/brand.ts';
-import type { FloatingBody } from './body.ts';
+import { type FloatingBody, meshesOf } from './body.ts';
 import { submerge, WET } from './submerge.ts';
 
 /**
@@ -56,7 +56,7 @@ export function potentialAt(body: FloatingBody, n: Vec3, u: Vec3, v: Vec3, d: Mm
   const rho = body.waterDensity;
   const pivot = body.centre;
   wet.fill(0);
-  for (const tree of body.trees) submerge(tree, n, u, v, d, pivot, wet);
+  for (const tree of meshesOf(body)) submerge(tree, n, u, v, d, pivot, wet);
   let volume = wet[WET.volume];
   let mx = wet[WET.moment];
   let my = wet[WET.moment + 1];

@@ -5,7 +5,7 @@ import { add, scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import { citationText } from '../sources/cite.ts';
 import { STEEL } from '../tables/metals.ts';
 import type { Gram, Mm3 } from '../units/brand.ts';
-import type { FixedHardware, PlacedEye, PlacedFitting, PlacedHole, PlacedPin } from './placed.ts';
+import type { FixedHardware, PlacedEye, PlacedFin, PlacedFitting, PlacedHole, PlacedPin } from './placed.ts';
 
 export type LedgerKind =
   | 'wood'
@@ -18,7 +18,8 @@ export type LedgerKind =
   | 'plug'
   | 'air'
   | 'fitting'
-  | 'tail';
+  | 'tail'
+  | 'fin';
 
 /** One thing that weighs. */
 export interface LedgerLine {
@@ -27,7 +28,10 @@ export interface LedgerLine {
   readonly mass: Gram;
   /** Its centre of mass, body frame. */
   readonly at: Vec3;
-  /** Water it displaces outside the coated solid, and where; 0 for what lies in the wood. */
+  /**
+   * Water it displaces outside the coated solid, and where; 0 for what lies in the wood, and for a fin, which is a mesh
+   * of its own.
+   */
   readonly outsideVolume: Mm3;
   readonly outsideAt: Vec3;
   /** Where the number comes from, in words. */
@@ -53,15 +57,16 @@ export interface LedgerParts {
 }
 
 /**
- * One line for each thing fixed to a link. Wood is net of slots, holes, shanks and pin bores; a coat weighs the volume
+ * One line for each thing fixed to a link. Wood is net of slots, holes, shanks, pin bores and the tabs of fins; a coat weighs the volume
  * it adds; soak adds mass only.
  */
 export function writeLedger(parts: LedgerParts): Ledger {
-  const { eyes, pins, holes, fittings } = parts.hardware;
+  const { eyes, pins, holes, fittings, fins } = parts.hardware;
   const wood = woodLine(parts, [
     ...eyes.map((eye): Part => [eye.shankVolume, eye.shankCentre]),
     ...pins.flatMap(boreParts),
     ...holes.map((hole): Part => [hole.volume, hole.centre]),
+    ...fins.flatMap(({ tab }): readonly Part[] => (tab ? [[tab.volume, tab.centre]] : [])),
   ]);
   const lines: readonly LedgerLine[] = [
     wood,
@@ -70,6 +75,7 @@ export function writeLedger(parts: LedgerParts): Ledger {
     ...pins.map(pinLine),
     ...holes.flatMap(holeLines),
     ...fittings.map(fittingLine),
+    ...fins.map(finLine),
   ];
   const mass = lines.reduce((sum, line) => sum + line.mass, 0);
   const moment = lines.reduce<Vec3>((sum, line) => add(sum, scale(line.at, line.mass)), [0, 0, 0]);
@@ -165,4 +171,13 @@ function holeLines(hole: PlacedHole): readonly LedgerLine[] {
 function fittingLine({ name, kind, mass, at, outsideVolume }: PlacedFitting): LedgerLine {
   const source = kind === 'tail' ? 'weighed by the maker; limp, so it pulls at its root' : 'weighed by the maker';
   return { name, kind, mass, at, outsideVolume, outsideAt: at, source };
+}
+
+/** Plate outside the skin and tab in the wood, of one stuff. */
+function finLine({ name, density, outsideVolume, outsideCentre, tab }: PlacedFin): LedgerLine {
+  const inside = tab?.volume ?? 0;
+  const volume = outsideVolume + inside;
+  const moment = add(scale(outsideCentre, outsideVolume), scale(tab?.centre ?? outsideCentre, inside));
+  const source = tab ? 'size of plate and tab times its density' : 'size of the plate times its density';
+  return drySide(name, 'fin', volume * density, scale(moment, 1 / volume), source);
 }

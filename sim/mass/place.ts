@@ -5,6 +5,7 @@ import { bracketedRoot } from '../numerics/root.ts';
 import { add, scale, type Vec3 } from '../numerics/vec3.ts';
 import { STEEL } from '../tables/metals.ts';
 import type { Mm, Mm3 } from '../units/brand.ts';
+import type { PlacedFins } from './fin.ts';
 import { placeFittings } from './fitting.ts';
 import { placeHole } from './hole.ts';
 import type { Hardware, PlacedEye, PlacedHung, PlacedPin } from './placed.ts';
@@ -22,6 +23,7 @@ export function placeHardware(
   holes: Setup['holes'],
   fittings: Design['fittings'],
   tails: Design['tails'],
+  fins: PlacedFins,
 ): Hardware {
   const hingeEyes = joints.flatMap((joint, j) => placeHingeEyes(links, joint, j));
   const hangerEyes = hangers.map((hanger) => placeHanger(hull, joints, hanger));
@@ -30,6 +32,8 @@ export function placeHardware(
     pins: joints.flatMap(({ hinge }, j) => (hinge.kind === 'pin' ? [placePin(links, hinge, j)] : [])),
     holes: holes.map((hole) => placeHole(hull, hole, ownerAt(joints, hole.x))),
     fittings: placeFittings(joints, fittings, tails),
+    fins: fins.pieces,
+    finFaults: fins.faults,
     hung: hung.flatMap((item): PlacedHung[] => {
       const eye = hangerEyes.find((candidate) => candidate.name === item.from);
       if (!eye) return [];

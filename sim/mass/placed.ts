@@ -1,6 +1,9 @@
 import type { Hole, Side } from '../design/design.ts';
+import type { Issue } from '../flow/outcome.ts';
+import type { Mesh } from '../mesh/mesh.ts';
 import type { Vec3 } from '../numerics/vec3.ts';
 import type { Gram, GramPerMm3, Mm, Mm3 } from '../units/brand.ts';
+import type { FinTab } from './fin-tab.ts';
 
 /** A screw eye where it stands. All points in the body frame, millimetres. */
 export interface PlacedEye {
@@ -92,6 +95,20 @@ export interface PlacedFitting {
   readonly path: string;
 }
 
+/** What of a fin stands on one link. */
+export interface PlacedFin {
+  readonly name: string;
+  readonly link: number;
+  /** Its place in the design file, for messages. */
+  readonly path: string;
+  readonly density: GramPerMm3;
+  /** The plate outside the bare skin: closed shells, outward. */
+  readonly mesh: Mesh;
+  readonly outsideVolume: Mm3;
+  readonly outsideCentre: Vec3;
+  readonly tab: FinTab | null;
+}
+
 /** A hook or the like, hanging plumb from an eye. */
 export interface PlacedHung {
   readonly name: string;
@@ -108,6 +125,9 @@ export interface FixedHardware {
   readonly pins: readonly PlacedPin[];
   readonly holes: readonly PlacedHole[];
   readonly fittings: readonly PlacedFitting[];
+  readonly fins: readonly PlacedFin[];
+  /** Why fins that are not among them cannot stand. */
+  readonly finFaults: readonly Issue[];
 }
 
 /** The same with what hangs from it. */

@@ -46,7 +46,7 @@ export interface LinkJson {
   readonly span_mm: readonly [number, number];
   /** Wood, coats, hardware, ballast: all that cannot swing. */
   readonly fixed: { readonly mass_g: number; readonly cg_mm: Vec3 };
-  /** Fixed parts that displace water outside the solid. */
+  /** Fixed parts that displace water outside the solid. Fins are not among them: they are shells of the exported solid. */
   readonly outside: readonly { readonly name: string; readonly volume_mm3: number; readonly at_mm: Vec3 }[];
   readonly hung: readonly HungJson[];
   readonly ledger: readonly LineJson[];
@@ -89,7 +89,7 @@ export interface FloatJson {
   readonly offset_mm: number | null;
   readonly trim_deg: number;
   readonly heel_deg: number;
-  /** Solid less flooded slots plus outside parts, what is wet of them; hung items apart. */
+  /** Solid with its fins, less flooded slots, plus outside parts: what is wet of them; hung items apart. */
   readonly displaced_mm3: number;
   readonly cb_mm: Vec3;
   readonly reserve_percent: number;

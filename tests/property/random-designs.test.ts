@@ -76,6 +76,10 @@ describe('any random design', () => {
           }
           expect(wetted.volume).toBeGreaterThanOrEqual(measureVolume(mesh).volume);
         }
+        for (const { mesh } of bait.hardware.fins) {
+          expect(openEdges(mesh.topology)).toEqual([]);
+          expect(measureVolume(mesh).volume).toBeGreaterThan(0);
+        }
         for (const float of [bait.assembled, ...links.map((link) => link.float)]) {
           expect(float.solver.converged).toBe(true);
         }

@@ -3,6 +3,7 @@ import type {
   BodyEntry,
   CoatEntry,
   DesignFile,
+  FinEntry,
   FittingEntry,
   HangerEntry,
   HoleEntry,
@@ -51,10 +52,11 @@ export function arbitraryDesignFile(): fc.Arbitrary<DesignFile> {
           kerf: maybe(decimal(0, 2)),
           fittings: maybe(fc.array(fitting(size), { minLength: 1, maxLength: 3 })),
           hair: maybe(trailing(size)),
+          fin: seldom(fin(size)),
           setups: fc.array(setup(size, eyes), { minLength: 1, maxLength: 2 }),
         })
         .map(
-          ({ body, densities, joints, wood, coats, kerf, fittings, hair, setups }): DesignFile => ({
+          ({ body, densities, joints, wood, coats, kerf, fittings, hair, fin, setups }): DesignFile => ({
             format: 'floatwright-design',
             version: 1,
             name: 'Random Reed',
@@ -70,6 +72,7 @@ export function arbitraryDesignFile(): fc.Arbitrary<DesignFile> {
               fittings?.map((one, index) => ({ name: `fitting ${index + 1}`, ...one })),
             ),
             ...present('tails', hair && [hair]),
+            ...present('fins', fin && [fin]),
             shop: { lead: leads(size), ...present('kerf_mm', kerf) },
             setups: setups.map((one, index) => ({ ...one, name: `setup ${index + 1}` })),
           }),
@@ -376,6 +379,41 @@ function trailing({ length }: Bait): fc.Arbitrary<TrailingEntry> {
     density_g_cm3: decimal(0.9, 1.4),
     air_mm3: fc.tuple(decimal(0, 50), decimal(50, 200)),
   });
+}
+
+/** A plate over the back, under the belly or behind the tail; across a joint as often as not. */
+function fin({ length, height, width }: Bait): fc.Arbitrary<FinEntry> {
+  return fc
+    .record({
+      on: fc.constantFrom<FinEntry['on']>('back', 'belly', 'tail'),
+      from: decimal(0.15, 0.6),
+      long: decimal(0.1, 0.35),
+      high: decimal(0.65, 0.9),
+      rake: decimal(-0.05, 0.05),
+      thickness: decimal(0.02, 0.15),
+      tab: maybe(decimal(0.02, 0.1)),
+      density_g_cm3: decimal(0.5, 3),
+    })
+    .map(({ on, from, long, high, rake, thickness, tab, density_g_cm3 }): FinEntry => {
+      const side = on === 'back' ? 1 : -1;
+      const point = (x: number, z: number) => [rounded(x * length), rounded(z * height)] as const;
+      return {
+        name: 'fin',
+        on,
+        edge_mm:
+          on === 'tail'
+            ? [
+                point(0.97, 0.2),
+                point(1 + long / 2, high / 2),
+                point(1 + long / 2 + rake, -high / 2),
+                point(0.97, -0.2),
+              ]
+            : [point(from, side * high), point(from + long + rake, side * (high + rake))],
+        thickness_mm: Math.max(0.1, rounded(thickness * width)),
+        ...present('tab_mm', tab === undefined ? undefined : rounded(tab * height)),
+        density_g_cm3,
+      };
+    });
 }
 
 function coat(): fc.Arbitrary<CoatEntry> {

@@ -96,6 +96,8 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
       ],
       holes: [],
       fittings: [],
+      fins: [],
+      finFaults: [],
       hung: [
         { name: 'fore treble', link: 0, eye: [36, 0, -19], mass: 2, volume: 254.8, hang: 30 },
         { name: 'aft treble', link: 1, eye: [96, 0, -16], mass: 2.1, volume: 267.5, hang: 31 },

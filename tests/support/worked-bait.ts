@@ -4,6 +4,7 @@ import { evaluateDesign } from '../../sim/design/validate.ts';
 import type { Outcome } from '../../sim/flow/outcome.ts';
 import { buildHull, type Hull } from '../../sim/hull/hull.ts';
 import { cutLinks, type LinkSpec } from '../../sim/links/cut.ts';
+import { placeFins } from '../../sim/mass/fin.ts';
 import { placeHardware } from '../../sim/mass/place.ts';
 import type { Hardware } from '../../sim/mass/placed.ts';
 import type { Detail } from '../../sim/mesh/wetted.ts';
@@ -78,6 +79,7 @@ export function partsOf(file: DesignFile): BaitParts {
     setup.holes,
     design.fittings,
     design.tails,
+    placeFins(hull, links, design.fins),
   );
   return { design, setup, hull, links, hardware };
 }

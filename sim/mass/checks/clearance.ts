@@ -1,5 +1,5 @@
 import type { Issue } from '../../flow/outcome.ts';
-import { faceAt, type LinkSpec, slotFloor } from '../../links/cut.ts';
+import { faceAt, type LinkSlot, type LinkSpec, slotFloor } from '../../links/cut.ts';
 import { type Box, type Segment, segmentBoxDistance, segmentCylinderDistance } from '../../numerics/distance.ts';
 import { add, length, scale, subtract, type Vec3 } from '../../numerics/vec3.ts';
 import type { Mm } from '../../units/brand.ts';
@@ -16,7 +16,7 @@ interface Rod {
 }
 
 /** Everything round that takes up wood in one link. */
-function rodsOf(hardware: FixedHardware, link: number, pathOf: PathOf): readonly Rod[] {
+export function rodsOf(hardware: FixedHardware, link: number, pathOf: PathOf): readonly Rod[] {
   const shanks = hardware.eyes.flatMap((eye, i): Rod[] =>
     eye.link !== link || eye.shank === 0
       ? []
@@ -75,14 +75,8 @@ export function clearanceIssues(spec: LinkSpec, hardware: FixedHardware, pathOf:
     }),
   );
   const slotted = spec.slots.flatMap((slot) => {
-    const face = faceOf(spec, slot);
-    const floor = slotFloor(slot, face);
-    // a hollow's slot opens furthest out at its edges
-    const ends = [floor, face.at, faceAt(face, slot.width / 2)];
-    const box: Box = {
-      low: [Math.min(...ends), -slot.width / 2, slot.z[0]],
-      high: [Math.max(...ends), slot.width / 2, slot.z[1]],
-    };
+    const floor = slotFloor(slot, faceOf(spec, slot));
+    const box = slotBox(spec, slot);
     return rods.flatMap((rod): Issue[] => {
       if (rod.name.startsWith('the bore') || outside(rod, box)) return [];
       // the shank of a linked eye begins at the floor of the slot its loop stands in
@@ -94,6 +88,17 @@ export function clearanceIssues(spec: LinkSpec, hardware: FixedHardware, pathOf:
   return [...crossing, ...slotted];
 }
 
+/** The box round a slot. */
+export function slotBox(spec: LinkSpec, slot: LinkSlot): Box {
+  const face = faceOf(spec, slot);
+  // a hollow's slot opens furthest out at its edges
+  const ends = [slotFloor(slot, face), face.at, faceAt(face, slot.width / 2)];
+  return {
+    low: [Math.min(...ends), -slot.width / 2, slot.z[0]],
+    high: [Math.max(...ends), slot.width / 2, slot.z[1]],
+  };
+}
+
 /** True only where two rods cannot meet: the balls round them do not. Spares nearly every pair the long search. */
 function farApart(a: Rod, b: Rod): boolean {
   const apart = length(subtract(middle(a.segment), middle(b.segment)));
@@ -101,7 +106,7 @@ function farApart(a: Rod, b: Rod): boolean {
 }
 
 /** True only where a rod cannot meet a box: they lie apart along an axis. */
-function outside({ segment: { from, to }, radius }: Rod, { low, high }: Box): boolean {
+export function outside({ segment: { from, to }, radius }: Rod, { low, high }: Box): boolean {
   return [0, 1, 2].some(
     (axis) =>
       Math.min(from[axis], to[axis]) - radius > high[axis] || Math.max(from[axis], to[axis]) + radius < low[axis],

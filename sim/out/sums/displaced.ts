@@ -24,12 +24,13 @@ export function fillOf(hole: PlacedHole): Filled {
   };
 }
 
-/** Wood that each shank, bore and hole of a link takes out. */
-export function woodTaken({ eyes, pins, holes }: Hardware, link: number): readonly Mm3[] {
+/** Wood that each shank, bore, hole and tab of a fin takes out of a link. */
+export function woodTaken({ eyes, pins, holes, fins }: Hardware, link: number): readonly Mm3[] {
   return [
     ...eyes.filter((eye) => eye.link === link).map((eye) => eye.shankVolume),
     ...pins.filter((pin) => pin.link === link).map(boredVolume),
     ...holes.filter((hole) => hole.link === link).map((hole) => hole.volume),
+    ...fins.filter((fin) => fin.link === link).map(({ tab }) => tab?.volume ?? 0),
   ].filter((volume) => volume > 0);
 }
 
@@ -40,7 +41,7 @@ export interface Displaced {
 }
 
 /** What each line of a link's ledger displaces. The wood itself is not among them. */
-export function displacedBy(line: LedgerLine, link: CheckedLink, { eyes, pins, holes }: Hardware): Displaced {
+export function displacedBy(line: LedgerLine, link: CheckedLink, { eyes, pins, holes, fins }: Hardware): Displaced {
   const named = <Item extends { readonly name: string; readonly link: number }>(items: readonly Item[], name: string) =>
     items.find((item) => item.link === link.spec.index && item.name === name);
   const out = line.outsideVolume;
@@ -66,6 +67,10 @@ export function displacedBy(line: LedgerLine, link: CheckedLink, { eyes, pins, h
       return { out, in: named(holes, line.name)?.lead?.volume ?? 0 };
     case 'plug':
       return { out, in: holes.find((hole) => line.name === `${hole.name}, plug`)?.plug.volume ?? 0 };
+    case 'fin': {
+      const fin = named(fins, line.name);
+      return { out: fin?.outsideVolume ?? 0, in: fin?.tab?.volume ?? 0 };
+    }
     default:
       return { out, in: 0 };
   }

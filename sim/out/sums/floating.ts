@@ -84,7 +84,7 @@ function buoyancyBlocks(piece: Piece, wet: WetAt, V: Amount) {
   const triangles = piece.wet.meshes.reduce((sum, mesh) => sum + mesh.topology.index.length / 3, 0);
   const exact: Block = {
     kind: 'words',
-    text: `The body under water is added up over the ${triangles} triangles of the drawn, coated body, slots left out: each, cut at the surface, holds a pyramid a · (b × c) / 6 with the nose tip, its middle a quarter of the way down from the base. That is exact for the drawn body and too long for paper; its sum stands in the first line of the table, where it has the place that the report calls buoyancy.`,
+    text: `The body under water is added up over the ${triangles} triangles of the drawn, coated body${piece.wet.meshes.length > piece.links.length ? ' and its fins' : ''}, slots left out: each, cut at the surface, holds a pyramid a · (b × c) / 6 with the nose tip, its middle a quarter of the way down from the base. That is exact for the drawn body and too long for paper; its sum stands in the first line of the table, where it has the place that the report calls buoyancy.`,
   };
   return {
     B,

@@ -4,6 +4,7 @@ import {
   eyeMass,
   eyeOutside,
   filmMass,
+  finMass,
   massVolume,
   pinMass,
   plugMass,
@@ -19,7 +20,7 @@ import {
   woodOut,
 } from '../../equations/parts.ts';
 import { type Case, putIn } from '../../equations/worked.ts';
-import type { PlacedEye, PlacedHung, PlacedPin } from '../../mass/placed.ts';
+import type { PlacedEye, PlacedFin, PlacedHung, PlacedPin } from '../../mass/placed.ts';
 import { citationText } from '../../sources/cite.ts';
 import { STEEL } from '../../tables/metals.ts';
 import { degreeFromRadian } from '../../units/convert.ts';
@@ -44,6 +45,7 @@ export function partSums(bait: CheckedBait, link: CheckedLink, piece: Piece): re
     ...holeBlocks(filled),
     ...workedBlock([...filled.flatMap((each) => leadVolumeCase(each) ?? []), ...piece.hung.map(hungCase)]),
     ...workedBlock(filled.map(plugCase)),
+    ...workedBlock(own(bait.hardware.fins).map(finCase)),
   ];
 }
 
@@ -151,6 +153,16 @@ function plugCase({ hole, leadVolume }: Filled): Case {
     v_l: leadVolume ?? given('mm^3', 0, 'none'),
   };
   return putIn(plugMass, `${hole.name}, plug`, values, worked('g', hole.plug.mass));
+}
+
+function finCase({ name, density, outsideVolume, tab }: PlacedFin): Case {
+  const inside = tab?.volume ?? 0;
+  const values = {
+    rho_f: given('g/mm^3', density),
+    v_f: drawn('mm^3', outsideVolume),
+    v_t: tab ? drawn('mm^3', inside) : given('mm^3', 0, 'none'),
+  };
+  return putIn(finMass, name, values, worked('g', density * (outsideVolume + inside)));
 }
 
 /** How high the lead stands: worked out from its mass, so this sum reads back what was given. */

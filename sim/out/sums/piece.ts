@@ -51,7 +51,11 @@ function pieceOf(
     holes: own(bait.hardware.holes),
     float,
     aim,
-    wet: { meshes: links.map(({ wetted }) => wetted.mesh), outside, hung },
+    wet: {
+      meshes: [...links.map(({ wetted }) => wetted.mesh), ...own(bait.hardware.fins).map(({ mesh }) => mesh)],
+      outside,
+      hung,
+    },
     water,
     wood: bait.design.links.map((link) => link.density ?? bait.design.wood.density),
   };

@@ -86,7 +86,7 @@ describe('the recipe', () => {
     const [setup] = plain.setups;
     const { bait } = answersOf({ ...plain, setups: [{ ...setup, hung: [], holes: [] }] });
     expect(bait.assembled.state).toBe('floats');
-    expect(bait.hardware).toEqual({ eyes: [], pins: [], holes: [], fittings: [], hung: [] });
+    expect(bait.hardware).toEqual({ eyes: [], pins: [], holes: [], fittings: [], fins: [], finFaults: [], hung: [] });
   });
 
   test('is the same for a file that may not be written to', () => {

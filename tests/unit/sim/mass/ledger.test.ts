@@ -22,6 +22,8 @@ function ledgersOf(changes: Partial<DesignFile> = {}): readonly Ledger[] {
         pins: hardware.pins.filter(mine),
         holes: hardware.holes.filter(mine),
         fittings: hardware.fittings.filter(mine),
+        fins: hardware.fins.filter(mine),
+        finFaults: hardware.finFaults,
       },
     });
   });

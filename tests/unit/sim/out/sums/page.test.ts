@@ -18,6 +18,31 @@ const plain = makeDesignFile();
 const first = (file: DesignFile) => file.setups[0].name;
 const withField = (place: string, value: unknown, file = plain) => changed(file, place, value) as DesignFile;
 
+const PLATE = { thickness_mm: 1.5, density_g_cm3: 1.3 } as const;
+const FINS = [
+  {
+    name: 'back fin',
+    on: 'back',
+    edge_mm: [
+      [45, 24],
+      [75, 24],
+    ],
+    tab_mm: 3,
+    ...PLATE,
+  },
+  {
+    name: 'tail fin',
+    on: 'tail',
+    edge_mm: [
+      [112, 8],
+      [130, 20],
+      [130, -20],
+      [112, -8],
+    ],
+    ...PLATE,
+  },
+];
+
 /** Baits that between them need every formula. */
 const BAITS: readonly (readonly [what: string, file: DesignFile, setup: string])[] = [
   ...presets.flatMap((file) => file.setups.map(({ name }) => [`${file.name}, ${name}`, file, name] as const)),
@@ -34,6 +59,7 @@ const BAITS: readonly (readonly [what: string, file: DesignFile, setup: string])
   ['with a lead off the middle', withField('setups.0.holes.1.across_mm', 1.5), first(plain)],
   ['with an eye that was weighed', withField('hangers.1.mass_g', 0.6), first(plain)],
   ['asked for a trim', withField('setups.0.target', { proud_mm: 3, trim_deg: 4 }), first(plain)],
+  ['with a fin glued on and one let in', withField('fins', FINS), first(plain)],
   ['of two woods', withField('links.1.density_g_cm3', 0.3), first(plain)],
 ];
 

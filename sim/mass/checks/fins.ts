@@ -1,0 +1,48 @@
+import type { Issue } from '../../flow/outcome.ts';
+import { type Hull, stationOf } from '../../hull/hull.ts';
+import type { LinkSpec } from '../../links/cut.ts';
+import { segmentBoxDistance } from '../../numerics/distance.ts';
+import type { Vec3 } from '../../numerics/vec3.ts';
+import type { FixedHardware, PlacedFin } from '../placed.ts';
+import { outside, type PathOf, rodsOf, slotBox } from './clearance.ts';
+import { betweenFaces, mm } from './wood.ts';
+
+/** A fin's tab ends in the wood of its link, clear of slots, shanks, bores and holes. */
+export function tabIssues(
+  hull: Hull,
+  spec: LinkSpec,
+  fin: PlacedFin,
+  hardware: FixedHardware,
+  pathOf: PathOf,
+): readonly Issue[] {
+  const { tab } = fin;
+  if (!tab) return [];
+  const path = `${fin.path}.tab_mm`;
+  const name = `the tab of "${fin.name}"`;
+  if (!tab.floor.every((point) => isInOutline(hull, point) && betweenFaces(spec, point))) {
+    const message = `${name}, ${mm(tab.depth)} deep, comes out of link "${spec.name}"`;
+    return [{ code: 'fins/tab-too-deep', path, message, hint: 'let it in less deep' }];
+  }
+  const meeting = (what: string, where: string): Issue => {
+    const message = `${name}, ${mm(tab.depth)} deep, runs into ${what} (${where})`;
+    return { code: 'hardware/parts-meet', path, message, hint: 'let it in less deep, or move one of them' };
+  };
+  const rods = rodsOf(hardware, spec.index, pathOf)
+    .filter((rod) => tab.boxes.some((box) => !outside(rod, box) && segmentBoxDistance(rod.segment, box) <= rod.radius))
+    .map((rod) => meeting(rod.name, rod.path));
+  const slots = spec.slots
+    .filter((slot) => {
+      const { low, high } = slotBox(spec, slot);
+      return tab.boxes.some((box) =>
+        [0, 1, 2].every((axis) => box.low[axis] <= high[axis] && box.high[axis] >= low[axis]),
+      );
+    })
+    .map((slot) => meeting('a hinge slot', slot.path));
+  return [...rods, ...slots];
+}
+
+function isInOutline(hull: Hull, [x, , z]: Vec3): boolean {
+  if (x <= 0 || x > hull.length) return false;
+  const { back, belly } = stationOf(hull, x);
+  return z > belly && z < back;
+}

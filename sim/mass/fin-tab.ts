@@ -1,0 +1,107 @@
+import type { Fin } from '../design/design.ts';
+import { type Hull, stationOf } from '../hull/hull.ts';
+import type { Box } from '../numerics/distance.ts';
+import { bracketedRoot } from '../numerics/root.ts';
+import { add, scale, type Vec3 } from '../numerics/vec3.ts';
+import type { Mm, Mm3 } from '../units/brand.ts';
+import { SAME_MM, type Strip } from './fin-strips.ts';
+
+/** What of a fin is let into the wood. */
+export interface FinTab {
+  readonly depth: Mm;
+  readonly volume: Mm3;
+  readonly centre: Vec3;
+  /** Together they cover it. */
+  readonly boxes: readonly Box[];
+  /** Points of its edge deep in the wood. */
+  readonly floor: readonly Vec3[];
+}
+
+/** A slice of a tab: its middle on the skin, half its size along the root, and how the skin slopes within it. */
+interface Slice {
+  readonly skin: Vec3;
+  readonly size: Mm;
+  readonly rise: Mm;
+}
+
+const TAIL_SLICES = 200;
+
+/**
+ * The tab under the root of a fin: as deep everywhere, straight down from the back, up from the belly, along x from the
+ * tail. Where the section is narrower than the plate the tab's flanks stand out of the wood; that sliver is counted as
+ * wood taken. null: no tab, or no root.
+ */
+export function placeTab(hull: Hull, fin: Fin, strips: readonly Strip[]): FinTab | null {
+  if (fin.tab === 0) return null;
+  const slices = fin.on === 'tail' ? tailSlices(hull, strips) : sideSlices(strips, fin.on);
+  const length = slices.reduce((sum, { size }) => sum + size, 0);
+  if (length === 0) return null;
+  const inward: Vec3 = fin.on === 'tail' ? [-1, 0, 0] : fin.on === 'back' ? [0, 0, -1] : [0, 0, 1];
+  const root = slices.reduce<Vec3>((sum, { skin, size }) => add(sum, scale(skin, size)), [0, 0, 0]);
+  return {
+    depth: fin.tab,
+    volume: fin.tab * fin.thickness * length,
+    centre: add(scale(root, 1 / length), scale(inward, fin.tab / 2)),
+    boxes: slices.map((slice) => boxOf(slice, inward, fin)),
+    floor: slices.map(({ skin }) => add(skin, scale(inward, fin.tab))),
+  };
+}
+
+function sideSlices(strips: readonly Strip[], on: 'back' | 'belly'): readonly Slice[] {
+  return strips
+    .filter(({ place, rooted }) => rooted && place === on)
+    .map(({ x, low, high }): Slice => {
+      const skin = on === 'back' ? low : high;
+      const rise = Math.abs(skin[1] - skin[0]) / 2;
+      return { skin: [(x[0] + x[1]) / 2, 0, (skin[0] + skin[1]) / 2], size: x[1] - x[0], rise };
+    });
+}
+
+function tailSlices(hull: Hull, strips: readonly Strip[]): readonly Slice[] {
+  const root = rootOnTail(hull, strips);
+  if (root === null) return [];
+  const size = (root[1] - root[0]) / TAIL_SLICES;
+  return Array.from({ length: TAIL_SLICES }, (_, i): Slice => {
+    const z = root[0] + size * (i + 0.5);
+    const at = (height: Mm) => tailAt(hull, height) ?? hull.length;
+    return { skin: [at(z), 0, z], size, rise: Math.abs(at(z + size / 2) - at(z - size / 2)) / 2 };
+  });
+}
+
+/** Heights between which a fin stands on the tail; null when it does not. */
+function rootOnTail(hull: Hull, strips: readonly Strip[]): readonly [Mm, Mm] | null {
+  const end = stationOf(hull, hull.length);
+  const heights = strips.flatMap(({ x, low, high, place, rooted }) => {
+    if (place === 'off') {
+      if (Math.abs(x[0] - hull.length) > SAME_MM) return [];
+      const [from, to] = [Math.max(low[0], end.belly), Math.min(high[0], end.back)];
+      return from <= to ? [from, to] : [];
+    }
+    return rooted ? (place === 'back' ? low : high) : [];
+  });
+  const root = [Math.min(...heights), Math.max(...heights)] as const;
+  return root[1] - root[0] > SAME_MM ? root : null;
+}
+
+/** Where the skin ends at a height, on the centre plane; null over the back and under the belly. */
+export function tailAt(hull: Hull, z: Mm): Mm | null {
+  const { back, belly } = stationOf(hull, hull.length);
+  if (z >= belly && z <= back) return hull.length;
+  const [side, peak] = z > back ? (['back', hull.back.peak[1]] as const) : (['belly', hull.belly.peak[1]] as const);
+  const reaches = stationOf(hull, peak)[side];
+  if (z > back ? z > reaches : z < reaches) return null;
+  return bracketedRoot((x) => stationOf(hull, x)[side] - z, hull.length, peak, 1e-9).x;
+}
+
+function boxOf({ skin, size, rise }: Slice, inward: Vec3, { thickness, tab }: Fin): Box {
+  const alongX = inward[0] === 0;
+  const [x, , z] = skin;
+  const half = thickness / 2;
+  const span = (at: Mm, towards: number): readonly [Mm, Mm] => [
+    at - rise - (towards < 0 ? tab : 0),
+    at + rise + (towards > 0 ? tab : 0),
+  ];
+  const across = (at: Mm): readonly [Mm, Mm] => [at - size / 2, at + size / 2];
+  const [xs, zs] = alongX ? [across(x), span(z, inward[2])] : [span(x, inward[0]), across(z)];
+  return { low: [xs[0], -half, zs[0]], high: [xs[1], half, zs[1]] };
+}
