@@ -11,7 +11,15 @@ export type { Film } from './hydro/film.ts';
 export type { Float } from './hydro/float.ts';
 export type { LinkSpec } from './links/cut.ts';
 export type { Ledger } from './mass/ledger.ts';
-export type { Hardware, PlacedEye, PlacedFitting, PlacedHole, PlacedHung, PlacedPin } from './mass/placed.ts';
+export type {
+  Hardware,
+  PlacedEye,
+  PlacedFin,
+  PlacedFitting,
+  PlacedHole,
+  PlacedHung,
+  PlacedPin,
+} from './mass/placed.ts';
 export { measureReach } from './mesh/measure.ts';
 export type { Mesh, PatchKind, Topology } from './mesh/mesh.ts';
 export type { Wetted, WettedSlot } from './mesh/wetted.ts';

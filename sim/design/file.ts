@@ -215,7 +215,11 @@ export interface TrailingEntry {
   readonly air_mm3?: NumPair;
 }
 
-/** A flat plate on the centre plane: its free edge as [x, z] points from fore to aft (tail fin: top to bottom). */
+/**
+ * A flat plate on the centre plane: its free edge as [x, z] points from fore to aft (tail fin: top to bottom). The skin
+ * closes it: an end off the skin goes straight down to it (on the tail, along x if that is nearer), one in the wood is cut
+ * there. Joints cut it at their gaps. No coat goes over it.
+ */
 export interface FinEntry {
   readonly name: string;
   readonly on: 'back' | 'belly' | 'tail';

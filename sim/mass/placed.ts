@@ -101,6 +101,7 @@ export interface PlacedFin {
   readonly link: number;
   /** Its place in the design file, for messages. */
   readonly path: string;
+  readonly thickness: Mm;
   readonly density: GramPerMm3;
   /** The plate outside the bare skin: closed shells, outward. */
   readonly mesh: Mesh;

@@ -4,6 +4,7 @@ import { useAnswers } from '../engine/answers.ts';
 import { pick, useView } from '../view/view.ts';
 import { Ballast } from './Ballast.tsx';
 import { CameraStand } from './CameraStand.tsx';
+import { Fins } from './Fins.tsx';
 import { SCENE_FROM_WORLD } from './frame.ts';
 import { Hardware } from './Hardware.tsx';
 import { Hooks } from './Hooks.tsx';
@@ -84,6 +85,7 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
           {picture.links.map((link) => (
             <LinkMesh key={link.index} link={link} />
           ))}
+          <Fins fins={picture.fins} />
           <Hardware eyes={picture.eyes} pins={picture.pins} />
           <Ballast holes={picture.holes} />
         </Posed>

@@ -20,7 +20,7 @@ export interface Look {
 }
 
 /** Kinds of part that are told apart by their colour. */
-export type PartKind = 'brass' | 'pin' | 'hook' | 'lead' | 'plug' | 'bore' | 'pickedMetal' | 'pickedInside';
+export type PartKind = 'brass' | 'pin' | 'hook' | 'lead' | 'plug' | 'bore' | 'fin' | 'pickedMetal' | 'pickedInside';
 
 /** Every material that is the same for a whole tub. */
 export interface Looks {
@@ -44,6 +44,9 @@ const STEEL = '#4a565d';
 /** Dowel and putty. */
 const PLUG = '#7c5426';
 
+/** Horn and sheet plastic. */
+const FIN = '#8b8f6d';
+
 export function makeLooks(shared: Shared): Looks {
   const metal = (): Look => ({
     seen: makePartMaterial(shared, STEEL),
@@ -63,6 +66,7 @@ export function makeLooks(shared: Shared): Looks {
       lead: inside(FILL.lead),
       plug: inside(FILL.plug),
       bore: inside(FILL.bore),
+      fin: metal(),
       pickedMetal: metal(),
       pickedInside: inside(FILL.lead),
     },
@@ -79,6 +83,7 @@ export function paintLooks(looks: Looks, shared: Shared, palette: Palette): void
     lead: LEAD,
     plug: PLUG,
     bore: palette.pencil,
+    fin: FIN,
     pickedMetal: palette.picked,
     pickedInside: palette.picked,
   };

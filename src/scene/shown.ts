@@ -5,6 +5,7 @@ import {
   type Mm,
   measureReach,
   type PlacedEye,
+  type PlacedFin,
   type PlacedHole,
   type PlacedHung,
   type PlacedPin,
@@ -29,6 +30,7 @@ export interface ShownBait {
   readonly pins: readonly PlacedPin[];
   readonly holes: readonly PlacedHole[];
   readonly hung: readonly PlacedHung[];
+  readonly fins: readonly PlacedFin[];
   /** Kept from an older run because the newest design cannot be worked out. */
   readonly kept: boolean;
 }
@@ -81,6 +83,7 @@ function picture(
     pins: bait.hardware.pins.filter(isOn),
     holes: bait.hardware.holes.filter(isOn),
     hung: bait.hardware.hung.filter(isOn),
+    fins: bait.hardware.fins.filter(isOn),
     kept,
   };
 }
@@ -94,7 +97,8 @@ function poseOf(float: Float, links: readonly ShownLink[]): Pose {
   return { up, offset: reachAlong(links, up) + DEPTH_UNDER_MM };
 }
 
-/** How far the links' coated surfaces reach in a direction of the body frame. */
-export function reachAlong(links: readonly ShownLink[], direction: Pose['up']): Mm {
-  return Math.max(...links.map(({ wetted }) => measureReach(wetted.mesh.positions, direction)[1]));
+/** How far the links' coated surfaces, and fins if there are any, reach in a direction of the body frame. */
+export function reachAlong(links: readonly ShownLink[], direction: Pose['up'], fins: readonly PlacedFin[] = []): Mm {
+  const meshes = [...links.map(({ wetted }) => wetted.mesh), ...fins.map(({ mesh }) => mesh)];
+  return Math.max(...meshes.map(({ positions }) => measureReach(positions, direction)[1]));
 }

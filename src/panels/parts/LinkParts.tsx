@@ -16,7 +16,7 @@ export function LinkParts({
   readonly ledger: Ledger | undefined;
 }) {
   const amounts = useAmounts();
-  const { hung, holes, pins, eyes, fittings } = carriedBy(hardware, spec.index);
+  const { hung, holes, pins, eyes, fittings, fins } = carriedBy(hardware, spec.index);
   return (
     <section aria-labelledby={`parts-${spec.index}`}>
       <h3 id={`parts-${spec.index}`}>{spec.name}</h3>
@@ -42,6 +42,13 @@ export function LinkParts({
           <li key={`${fitting.kind} ${fitting.name}`}>
             {fitting.name}: {amounts.mass(fitting.mass)}
             {fitting.kind === 'tail' ? ', limp' : ''}, {placeWords(fitting.at[0], amounts)}
+          </li>
+        ))}
+        {fins.map((fin) => (
+          <li key={`fin ${fin.name}`}>
+            {fin.name}: fin {amounts.length(fin.thickness)} thick
+            {fin.tab === null ? '' : `, let in ${amounts.length(fin.tab.depth)} deep`},{' '}
+            {placeWords(fin.outsideCentre[0], amounts)}
           </li>
         ))}
         {eyes.length > 0 && (
