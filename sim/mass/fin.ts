@@ -4,6 +4,7 @@ import { type Hull, stationOf } from '../hull/hull.ts';
 import type { LinkSpec } from '../links/cut.ts';
 import { measureVolume } from '../mesh/measure.ts';
 import type { Mm } from '../units/brand.ts';
+import { mm } from './checks/wood.ts';
 import { plateMesh } from './fin-mesh.ts';
 import { finStrips, overlap, type Point, plates, SAME_MM, type SideRow, type Strip, sideRows } from './fin-strips.ts';
 import { placeTab, tailAt } from './fin-tab.ts';
@@ -175,9 +176,4 @@ function isRooted(hull: Hull, { x, low, high, rooted }: Strip): boolean {
 
 function where([x, z]: Point): string {
   return `x ${mm(x)}, z ${mm(z)}`;
-}
-
-/** A length for a message: two decimals at most, no trailing zeros. */
-function mm(value: number): string {
-  return `${Number(value.toFixed(2)) + 0} mm`;
 }

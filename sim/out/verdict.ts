@@ -38,6 +38,8 @@ function riding(float: Float, amounts: Amounts): string {
   if (float.state === 'sinks') return `sinks, ${weight(float.netWet, amounts)} heavier than its water`;
   if (float.state === 'hangs') return `hangs, ${balance(float.netWet, amounts)}`;
   if (float.proud === null) return 'floats awash';
+  // held up by a fin that stands out of the water
+  if (float.proud < 0) return `floats awash, its wood ${amounts.length(-float.proud)} under`;
   const height = `${amounts.length(float.proud)} proud`;
   return float.proud < AWASH ? `floats awash, ${height}` : `floats ${height}`;
 }

@@ -75,15 +75,16 @@ function picture(
   const float = shown === 'whole' ? bait.assembled : answers[shown]?.float;
   if (!float || !bait.hardware || links.length === 0 || links.length < wanted.length) return null;
   const isOn = (item: { readonly link: number }) => shown === 'whole' || item.link === shown;
+  const fins = bait.hardware.fins.filter(isOn);
   return {
     links,
     float,
-    pose: poseOf(float, links),
+    pose: poseOf(float, links, fins),
     eyes: bait.hardware.eyes.filter(isOn),
     pins: bait.hardware.pins.filter(isOn),
     holes: bait.hardware.holes.filter(isOn),
     hung: bait.hardware.hung.filter(isOn),
-    fins: bait.hardware.fins.filter(isOn),
+    fins,
     kept,
   };
 }
@@ -91,10 +92,10 @@ function picture(
 /** A body that has left the surface is drawn a little under it: how deep it is has no answer, that it is under has. */
 const DEPTH_UNDER_MM = 10;
 
-function poseOf(float: Float, links: readonly ShownLink[]): Pose {
+function poseOf(float: Float, links: readonly ShownLink[], fins: readonly PlacedFin[]): Pose {
   const { up, offset } = float;
   if (offset !== null) return { up, offset };
-  return { up, offset: reachAlong(links, up) + DEPTH_UNDER_MM };
+  return { up, offset: reachAlong(links, up, fins) + DEPTH_UNDER_MM };
 }
 
 /** How far the links' coated surfaces, and fins if there are any, reach in a direction of the body frame. */

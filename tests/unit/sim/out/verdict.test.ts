@@ -14,6 +14,7 @@ describe('the verdict on a bait', () => {
   test.each<[why: string, float: Partial<Float>, says: string]>([
     ['riding well', AFLOAT, 'The bait floats 6.2 mm proud, level.'],
     ['with its back at the surface', { proud: 0.3 }, 'The bait floats awash, 0.3 mm proud, level.'],
+    ['held up by a fin', { proud: -1.5 }, 'The bait floats awash, its wood 1.5 mm under, level.'],
     ['whose skin is under but for a fitting', { proud: null }, 'The bait floats awash, level.'],
     ['trimmed by the head', { ...AFLOAT, trim: deg(1.8) }, 'The bait floats 6.2 mm proud, 1.8° nose-down.'],
     ['trimmed by the tail', { ...AFLOAT, trim: deg(-2.4) }, 'The bait floats 6.2 mm proud, 2.4° tail low.'],

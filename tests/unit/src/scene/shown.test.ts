@@ -66,6 +66,30 @@ describe('the tub', () => {
   });
 });
 
+describe('a bait with a fin on its back', () => {
+  const FIN = {
+    name: 'fin',
+    on: 'back',
+    thickness_mm: 2,
+    density_g_cm3: 1.2,
+    edge_mm: [
+      [70, 40],
+      [90, 40],
+    ],
+  } as const;
+  const finned = outcomesOf(makeDesignFile({ fins: [FIN] }));
+
+  test('shows the fin with the whole bait and with its own link alone', () => {
+    const count = (shown: 'whole' | number) => seen({ ...finned, lastGood: NOTHING }, shown).fins.length;
+    expect(['whole' as const, 0, 1].map(count)).toEqual([1, 0, 1]);
+  });
+
+  test('has room for it over the water', () => {
+    const bait = seen({ ...finned, lastGood: NOTHING }, 'whole');
+    expect(roomOf(bait).above).toBeGreaterThan(must(bait.float.proud) + 15);
+  });
+});
+
 describe('the room a bait needs', () => {
   test('reaches from its back over the water down to its lowest hook', () => {
     const bait = seen({ ...PLAIN, lastGood: NOTHING }, 'whole');
