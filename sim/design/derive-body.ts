@@ -1,6 +1,5 @@
-import { backOf, deepestOf, tailOf, widestOf } from './body-defaults.ts';
+import { backOf, deepestOf, noseOf, tailOf, widestOf } from './body-defaults.ts';
 import type { Body, Fullness, Section } from './design.ts';
-import { notBuilt } from './not-built.ts';
 import type { WorkedFile } from './work-out.ts';
 
 type WorkedBody = WorkedFile['body'];
@@ -20,8 +19,16 @@ export function bodyFrom(body: WorkedBody): Body {
     deepest: deepestOf(body),
     widest: widestOf(body),
     fullness: { back: fullnessFrom(body.back), belly: fullnessFrom(body.belly), plan: fullnessFrom(body.plan) },
+    nose: noseOf(body),
     tail: tailOf(body),
     section: sectionFrom(body.section),
+    readings: (body.readings ?? []).map((reading) => ({
+      x: reading.x_mm,
+      height: reading.height_mm ?? null,
+      back: reading.back_mm ?? null,
+      belly: reading.belly_mm ?? null,
+      width: reading.width_mm ?? null,
+    })),
   };
 }
 
@@ -30,6 +37,8 @@ function fullnessFrom(entry: WorkedBody['back']): Fullness {
 }
 
 function sectionFrom(section: WorkedBody['section']): Section {
-  if (section.kind === 'board') throw notBuilt('board', 'body.section.kind');
+  if (section.kind === 'board') {
+    return { kind: 'board', backEdge: section.back_edge_mm, bellyEdge: section.belly_edge_mm };
+  }
   return { kind: 'oval', above: section.above, below: section.below, breadth: section.breadth ?? MIDDLE };
 }

@@ -29,8 +29,11 @@ export interface Body {
   readonly deepest: readonly [Mm, Mm];
   readonly widest: readonly [Mm, Mm];
   readonly fullness: { readonly back: Fullness; readonly belly: Fullness; readonly plan: Fullness };
+  readonly nose: Nose;
   readonly tail: Tail;
   readonly section: Section;
+  /** In the order of the file. */
+  readonly readings: readonly Reading[];
 }
 
 /** Share of its box that each quarter outline fills. */
@@ -39,21 +42,43 @@ export interface Fullness {
   readonly tail: number;
 }
 
-/** The tail stem; a depth and width of 0 is a plain round tip. */
-export interface Tail {
-  readonly z: Mm;
+/** A blunt nose, its middle on the datum; a depth and width of 0 is a plain round tip. */
+export interface Nose {
   readonly depth: Mm;
   readonly width: Mm;
   /** Length over which the end is rounded. */
   readonly round: Mm;
 }
 
+/** The tail stem, its middle at z. */
+export interface Tail extends Nose {
+  readonly z: Mm;
+}
+
+export type Section = OvalSection | BoardSection;
+
 /** Superellipse halves; exponents above and below the greatest breadth, whose height is a share of the section. */
-export interface Section {
+export interface OvalSection {
   readonly kind: 'oval';
   readonly above: number;
   readonly below: number;
   readonly breadth: number;
+}
+
+/** Flat flanks, edges rounded by these radii. */
+export interface BoardSection {
+  readonly kind: 'board';
+  readonly backEdge: Mm;
+  readonly bellyEdge: Mm;
+}
+
+/** What calipers read at a station; null: not read. back is a height over the datum, belly a depth under it. */
+export interface Reading {
+  readonly x: Mm;
+  readonly height: Mm | null;
+  readonly back: Mm | null;
+  readonly belly: Mm | null;
+  readonly width: Mm | null;
 }
 
 export interface Link {

@@ -8,10 +8,6 @@ import type { WorkedFile } from './work-out.ts';
  */
 
 const WHY = {
-  nose: 'blunt noses are not built yet; in this version the nose comes to a round tip',
-  run: 'straight runs are not built yet; this version takes one station',
-  board: 'board sections are not built yet; this version floats oval ones',
-  readings: 'caliper readings are not built yet; this version floats the outlines as drawn',
   knuckle: 'knuckle faces are not built yet; this version floats flat and bevelled faces',
   linkedEyes: 'linked eyes are not built yet; this version hinges on a pin',
   fittings: 'fittings are not built yet; this version floats without them',
@@ -23,13 +19,8 @@ type Part = keyof typeof WHY;
 
 /** Every part of the design that this version cannot float. */
 export function notBuiltIssues(file: WorkedFile): readonly Issue[] {
-  const { body, joints, setups } = file;
+  const { joints, setups } = file;
   return [
-    ...refuseIf(body.nose !== undefined, 'nose', 'body.nose'),
-    ...refuseIf(Array.isArray(body.deepest_x_mm), 'run', 'body.deepest_x_mm'),
-    ...refuseIf(Array.isArray(body.widest_x_mm), 'run', 'body.widest_x_mm'),
-    ...refuseIf(body.section.kind === 'board', 'board', 'body.section.kind'),
-    ...refuseIf((body.readings ?? []).length > 0, 'readings', 'body.readings'),
     ...joints.flatMap(({ faces, hinge }, index) => [
       ...refuseIf(faces.kind === 'knuckle', 'knuckle', `joints.${index}.faces.kind`),
       ...refuseIf(hinge.kind === 'linked-eyes', 'linkedEyes', `joints.${index}.hinge.kind`),

@@ -3,7 +3,7 @@ import type { Mm } from '../units/brand.ts';
 
 /**
  * One outline of the body over x: the back, the belly (each a height off the datum, measured the way it swells) or the
- * half width. Two quarters that meet at the peak with one curvature:
+ * half width. Two quarters that meet at the peak with one curvature, or at the ends of a straight run with none:
  *
  *   outline(s) = z_e + sqrt( (H² - e²)·g(s)^m + e²·cap(d/c) )
  *   g(s)   = 1 - q s² + (2q + a - 4) s³ + (3 - q - a) s⁴      g(0)=1  g'(0)=0  g''(0)=-2q  g(1)=0  g'(1)=-a
@@ -14,6 +14,7 @@ import type { Mm } from '../units/brand.ts';
  * exact ellipse.
  */
 export interface Outline {
+  /** Where the nose's quarter ends; the tail's begins here too, or its own run before the end where it runs straight. */
   readonly peak: Mm;
   readonly length: Mm;
   readonly nose: Quarter;
@@ -52,16 +53,22 @@ export interface End {
 /** Below this a quarter's own shape (m = 1) would no longer be monotone, so the leanness goes into the power m. */
 const LEANEST_ROUND = 0.73;
 
-/** Builds an outline from its two ends. The ends' `run`s are measured from the same peak. */
+/** A run that is shorter is one station, written down twice through an expression that rounds. */
+const LEAST_STRAIGHT_MM = 1e-6;
+
+/** Builds an outline from its two ends. What their `run`s leave of the length runs straight. */
 export function buildOutline(peak: Mm, length: Mm, nose: End, tail: End): Outline {
   const steepness = (end: End) => (end.rise ** 2 - end.half ** 2) / end.rise;
   const [noseA, tailA] = [steepness(nose), steepness(tail)];
-  // one curvature at the peak for both sides, never so sharp that a side would dip (q <= 3)
-  const curvature = Math.min(
-    Math.sqrt(noseA * tailA) / (nose.run * tail.run),
-    (3 * noseA) / nose.run ** 2,
-    (3 * tailA) / tail.run ** 2,
-  );
+  const straight = length - nose.run - tail.run > LEAST_STRAIGHT_MM;
+  // one curvature at the peak for both sides, never so sharp that a side would dip (q <= 3); a straight run has none
+  const curvature = straight
+    ? 0
+    : Math.min(
+        Math.sqrt(noseA * tailA) / (nose.run * tail.run),
+        (3 * noseA) / nose.run ** 2,
+        (3 * tailA) / tail.run ** 2,
+      );
   return {
     peak,
     length,
@@ -130,7 +137,8 @@ export function outlineAt(outline: Outline, x: Mm, out: Float64Array, at: number
     out[at + 1] = 0;
     return;
   }
-  const s = 1 - fromTip / quarter.run;
+  // less than 0 on a straight run, which stays as high as its quarter's peak
+  const s = Math.max(0, 1 - fromTip / quarter.run);
   const g = shape(s, quarter.q, quarter.a);
   const gSlope = shapeSlope(s, quarter.q, quarter.a);
   let square = quarter.swell * (quarter.m === 1 ? g : g ** quarter.m);

@@ -1,5 +1,6 @@
+import { type BoardRing, boardPoint } from '../hull/board.ts';
 import { type Hull, stationAt } from '../hull/hull.ts';
-import type { UnitRing } from '../hull/section.ts';
+import type { Ring, UnitRing } from '../hull/section.ts';
 import { type Face, faceAt, type LinkSlot, type LinkSpec, slotFloor } from '../links/cut.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import type { Mm } from '../units/brand.ts';
@@ -16,7 +17,7 @@ export interface Growth {
  * runs from face to face (or tip): where it meets a bevel is solved for, and its stations are spread between by the
  * angle t of x = length (1 - cos t)/2, which crowds them towards the tips as the round ends need.
  */
-export function loftLink(hull: Hull, ring: UnitRing, spec: LinkSpec, counts: LinkCounts, growth: Growth): Float64Array {
+export function loftLink(hull: Hull, ring: Ring, spec: LinkSpec, counts: LinkCounts, growth: Growth): Float64Array {
   const layout = layOutVertices(counts);
   const positions = new Float64Array(layout.vertexCount * 3);
   const foreFace = spec.foreFace && grownFace(spec.foreFace, growth.face);
@@ -67,10 +68,25 @@ interface SkinPoint {
   readonly point: Float64Array;
 }
 
-function skinPoint(hull: Hull, ring: UnitRing, growth: Mm): SkinPoint {
+function skinPoint(hull: Hull, ring: Ring, growth: Mm): SkinPoint {
+  return ring.kind === 'board' ? boardSkin(hull, ring, growth) : ovalSkin(hull, ring, growth);
+}
+
+function boardSkin(hull: Hull, ring: BoardRing, growth: Mm): SkinPoint {
   const station = new Float64Array(6);
   const point = new Float64Array(3);
-  const breadth = hull.section.breadth;
+  const at = (k: number, x: Mm) => {
+    stationAt(hull, x, station);
+    point[0] = x;
+    boardPoint(ring, k, station, growth, point);
+  };
+  return { at, point };
+}
+
+function ovalSkin(hull: Hull, ring: UnitRing, growth: Mm): SkinPoint {
+  const station = new Float64Array(6);
+  const point = new Float64Array(3);
+  const { breadth } = ring.section;
   const at = (k: number, x: Mm) => {
     stationAt(hull, x, station);
     const [back, backSlope, belly, bellySlope, half, halfSlope] = station;

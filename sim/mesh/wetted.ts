@@ -1,7 +1,7 @@
 import type { Coat } from '../design/design.ts';
 import { SimError } from '../flow/outcome.ts';
 import type { Hull } from '../hull/hull.ts';
-import { buildUnitRing } from '../hull/section.ts';
+import { buildRing } from '../hull/section.ts';
 import { type Face, type LinkSlot, type LinkSpec, slotFloor } from '../links/cut.ts';
 import { scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import type { Mm, Mm2, Mm3 } from '../units/brand.ts';
@@ -59,7 +59,7 @@ function meshAt(hull: Hull, spec: LinkSpec, detail: Detail, growth: Growth): Mes
     aftTip: spec.aftFace === null,
     slots: spec.slots.length,
   };
-  const ring = buildUnitRing(hull.section, counts.steps);
+  const ring = buildRing(hull.section, counts.steps);
   return { topology: linkTopology(counts), positions: loftLink(hull, ring, spec, counts, growth) };
 }
 

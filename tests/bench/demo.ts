@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import type { DesignFile } from '../../sim/design/file.ts';
 import { readDesignText } from '../../sim/design/read.ts';
-import { buildUnitRing } from '../../sim/hull/section.ts';
+import { buildRing } from '../../sim/hull/section.ts';
 import type { FloatingBody } from '../../sim/hydro/body.ts';
 import { linkTree } from '../../sim/hydro/link-tree.ts';
 import { loftLink } from '../../sim/mesh/loft.ts';
@@ -51,7 +51,7 @@ export function meshAt({ bait, links }: AllAnswers, link: number, { bands, steps
     aftTip: spec.aftFace === null,
     slots: spec.slots.length,
   };
-  const ring = buildUnitRing(bait.hull.section, steps);
+  const ring = buildRing(bait.hull.section, steps);
   return {
     topology: linkTopology(counts),
     positions: loftLink(bait.hull, ring, spec, counts, { skin: skinGrowth, face: faceGrowth }),

@@ -7,55 +7,85 @@ import { type Outline, outlineAt } from '../../sim/hull/outline.ts';
 /** Cheap enough to be run often on every push. */
 const RUNS = { numRuns: Number(process.env.FLOATWRIGHT_RUNS ?? 2000) };
 
-/** Bodies from the whole of the allowed ranges: plain tips and stems, peaks from 10 to 90 %, lean and full ends. */
+/**
+ * Bodies from the whole of the allowed ranges: plain tips and blunt ends, peaks from 10 to 90 % and straight runs, lean
+ * and full ends, ovals and boards. No readings: those bend the outlines out of their own laws.
+ */
 function body(): fc.Arbitrary<Body> {
   const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-  const full = number(0.73, 0.87);
+  const run = fc.oneof(
+    number(0.1, 0.9).map((share) => [share, share] as const),
+    fc.tuple(number(0.1, 0.9), number(0.1, 0.9)).map(([a, b]) => [Math.min(a, b), Math.max(a, b)] as const),
+  );
+  const oval = fc.record({
+    kind: fc.constant('oval' as const),
+    above: number(1.3, 8),
+    below: number(1.3, 8),
+    breadth: number(0.2, 0.8),
+  });
+  const edge = fc.oneof(fc.constant(0), number(0, 0.6));
+  const board = fc.record({ kind: fc.constant('board' as const), backEdge: edge, bellyEdge: edge });
   const size = fc.record({
     length: number(30, 600),
     height: number(4, 200),
     width: number(4, 200),
     back: number(0.101, 0.899),
-    deepest: number(0.1, 0.9),
-    widest: number(0.1, 0.9),
-    section: fc.record({ above: number(1.3, 8), below: number(1.3, 8), breadth: number(0.2, 0.8) }),
+    deepest: run,
+    widest: run,
+    section: fc.oneof(oval, board),
   });
+  const full = number(0.73, 0.87);
   const plain = fc.record({
-    nose: fc.tuple(full, full, full),
-    tail: fc.tuple(full, full, full),
-    stem: fc.constant({ depth: 0, width: 0, middle: 0.5, round: 0.5 }),
+    fullness: fc.tuple(full, full, full),
+    size: fc.constant({ depth: 0, width: 0, middle: 0.5, round: 0.5 }),
   });
   const lean = number(0.5, 0.87);
-  const stemmed = fc.record({
-    nose: fc.tuple(full, full, full),
-    tail: fc.tuple(lean, lean, lean),
-    stem: fc.record({
+  const blunt = fc.record({
+    fullness: fc.tuple(lean, lean, lean),
+    size: fc.record({
       depth: number(0.02, 0.95),
       width: number(0.02, 0.98),
       middle: number(0.01, 0.99),
       round: number(0.01, 1),
     }),
   });
-  return fc.tuple(size, fc.oneof(plain, stemmed)).map(([{ length, height, width, section, ...shares }, ends]): Body => {
+  const end = fc.oneof(plain, blunt);
+  return fc.tuple(size, end, end).map(([{ length, height, width, section, ...shares }, nose, tail]): Body => {
     const back = shares.back * height;
-    const depth = ends.stem.depth * height;
+    const depth = tail.size.depth * height;
     // a stem stands anywhere between belly and back; a plain tip on the datum
-    const z = depth === 0 ? 0 : back - height + depth / 2 + ends.stem.middle * (height - depth);
-    const [deepest, widest] = [shares.deepest * length, shares.widest * length];
+    const z = depth === 0 ? 0 : back - height + depth / 2 + tail.size.middle * (height - depth);
+    const deepest = [shares.deepest[0] * length, shares.deepest[1] * length] as const;
+    const widest = [shares.widest[0] * length, shares.widest[1] * length] as const;
     return {
       length,
       height,
       width,
       back,
-      deepest: [deepest, deepest],
-      widest: [widest, widest],
+      deepest,
+      widest,
       fullness: {
-        back: { nose: ends.nose[0], tail: ends.tail[0] },
-        belly: { nose: ends.nose[1], tail: ends.tail[1] },
-        plan: { nose: ends.nose[2], tail: ends.tail[2] },
+        back: { nose: nose.fullness[0], tail: tail.fullness[0] },
+        belly: { nose: nose.fullness[1], tail: tail.fullness[1] },
+        plan: { nose: nose.fullness[2], tail: tail.fullness[2] },
       },
-      tail: { z, depth, width: ends.stem.width * width, round: ends.stem.round * (length - Math.max(deepest, widest)) },
-      section: { kind: 'oval', ...section },
+      nose: {
+        // on the datum, so that it fits under the lower of back and belly
+        depth: nose.size.depth * 2 * Math.min(back, height - back),
+        width: nose.size.width * width,
+        round: nose.size.round * Math.min(deepest[0], widest[0]),
+      },
+      tail: {
+        z,
+        depth,
+        width: tail.size.width * width,
+        round: tail.size.round * (length - Math.max(deepest[1], widest[1])),
+      },
+      section:
+        section.kind === 'oval'
+          ? section
+          : { ...section, backEdge: section.backEdge * width, bellyEdge: section.bellyEdge * width },
+      readings: [],
     };
   });
 }

@@ -15,6 +15,8 @@ function evenBody(length: number, width: number, height: number, share: number, 
     deepest: [length / 2, length / 2],
     widest: [length / 2, length / 2],
     fullness: { back: fullness, belly: fullness, plan: fullness },
+    nose: { depth: 0, width: 0, round: 1 },
+    readings: [],
     tail: NO_STEM,
     section: { kind: 'oval', above: exponent, below: exponent, breadth: 0.5 },
   };
@@ -39,6 +41,8 @@ export const SHAD: Body = {
   deepest: [50.4, 50.4],
   widest: [47.6, 47.6],
   fullness: { back: { nose: 0.79, tail: 0.74 }, belly: { nose: 0.8, tail: 0.6 }, plan: { nose: 0.83, tail: 0.78 } },
+  nose: { depth: 0, width: 0, round: 1 },
+  readings: [],
   tail: { z: 2, depth: 10, width: 4, round: 3 },
   section: { kind: 'oval', above: 2.6, below: 1.7, breadth: 0.6 },
 };

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Joint } from '../../../sim/design/design.ts';
 import { buildHull, type Hull } from '../../../sim/hull/hull.ts';
-import { buildUnitRing } from '../../../sim/hull/section.ts';
+import { buildRing } from '../../../sim/hull/section.ts';
 import { cutLinks, type LinkSpec } from '../../../sim/links/cut.ts';
 import { loftLink } from '../../../sim/mesh/loft.ts';
 import { measureArea, measureVolume } from '../../../sim/mesh/measure.ts';
@@ -38,7 +38,7 @@ function meshOf(hull: Hull, spec: LinkSpec, fineness: number): Mesh {
     aftTip: spec.aftFace === null,
     slots: 0,
   };
-  const ring = buildUnitRing(hull.section, counts.steps);
+  const ring = buildRing(hull.section, counts.steps);
   const mesh = {
     topology: linkTopology(counts),
     positions: loftLink(hull, ring, spec, counts, { skin: 0, face: 0 }),

@@ -16,6 +16,8 @@ function bodyOf(above: number, below: number, breadth: number): Hull {
     deepest: [50, 50],
     widest: [50, 50],
     fullness: { back: round, belly: round, plan: round },
+    nose: { depth: 0, width: 0, round: 1 },
+    readings: [],
     tail: { z: 0, depth: 0, width: 0, round: 1 },
     section: { kind: 'oval', above, below, breadth },
   });

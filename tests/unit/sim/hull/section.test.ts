@@ -1,9 +1,9 @@
 import { gamma } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import type { Section } from '../../../../sim/design/design.ts';
+import type { OvalSection } from '../../../../sim/design/design.ts';
 import { buildUnitRing, sectionAreaFactor } from '../../../../sim/hull/section.ts';
 
-const SECTIONS: readonly Section[] = [
+const SECTIONS: readonly OvalSection[] = [
   { kind: 'oval', above: 2, below: 2, breadth: 0.5 },
   { kind: 'oval', above: 1.3, below: 8, breadth: 0.2 },
   { kind: 'oval', above: 4, below: 2.3, breadth: 0.65 },

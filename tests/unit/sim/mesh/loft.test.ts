@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, type Hull, sectionArea, skinHeight, stationOf } from '../../../../sim/hull/hull.ts';
-import { buildUnitRing } from '../../../../sim/hull/section.ts';
+import { buildRing } from '../../../../sim/hull/section.ts';
 import { type Face, faceAt, type LinkSlot, type LinkSpec } from '../../../../sim/links/cut.ts';
 import { type Growth, grownFace, loftLink } from '../../../../sim/mesh/loft.ts';
 import { measureVolume } from '../../../../sim/mesh/measure.ts';
@@ -42,7 +42,7 @@ function counted(spec: LinkSpec, bands: number, steps: number): LinkCounts {
 
 function meshOf(spec: LinkSpec, bands: number, steps: number, growth: Growth = BARE, hull: Hull = HULL): Mesh {
   const counts = counted(spec, bands, steps);
-  const ring = buildUnitRing(hull.section, steps);
+  const ring = buildRing(hull.section, steps);
   return { topology: linkTopology(counts), positions: loftLink(hull, ring, spec, counts, growth) };
 }
 

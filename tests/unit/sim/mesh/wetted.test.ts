@@ -3,7 +3,7 @@ import type { Coat } from '../../../../sim/design/design.ts';
 import type { JointEntry } from '../../../../sim/design/file.ts';
 import { SimError } from '../../../../sim/flow/outcome.ts';
 import { buildHull } from '../../../../sim/hull/hull.ts';
-import { buildUnitRing } from '../../../../sim/hull/section.ts';
+import { buildRing } from '../../../../sim/hull/section.ts';
 import { cutLinks } from '../../../../sim/links/cut.ts';
 import { loftLink } from '../../../../sim/mesh/loft.ts';
 import { measureVolume } from '../../../../sim/mesh/measure.ts';
@@ -154,7 +154,7 @@ const ELLIPSOID = buildHull(ellipsoidBody(60, 40, 20));
 function grownVolume(thickness: number, fineness: number): number {
   const [spec] = cutLinks(120, [{ name: 'whole', density: null }], []);
   const counts = { bands: 60 * fineness, steps: 32 * fineness, foreTip: true, aftTip: true, slots: 0 };
-  const ring = buildUnitRing(ELLIPSOID.section, counts.steps);
+  const ring = buildRing(ELLIPSOID.section, counts.steps);
   const positions = loftLink(ELLIPSOID, ring, spec, counts, { skin: thickness, face: 0 });
   return measureVolume({ topology: linkTopology(counts), positions }).volume;
 }
@@ -177,7 +177,7 @@ describe('a coat on an ellipsoid', () => {
   test('is as thick everywhere', () => {
     const [spec] = cutLinks(120, [{ name: 'whole', density: null }], []);
     const counts = { bands: 60, steps: 32, foreTip: true, aftTip: true, slots: 0 };
-    const ring = buildUnitRing(ELLIPSOID.section, counts.steps);
+    const ring = buildRing(ELLIPSOID.section, counts.steps);
     const [bare, grown] = [0, 0.5].map((skin) => loftLink(ELLIPSOID, ring, spec, counts, { skin, face: 0 }));
     let [least, most] = [Number.POSITIVE_INFINITY, 0];
     for (let i = 0; i < bare.length; i += 3) {
@@ -192,7 +192,7 @@ describe('a coat on an ellipsoid', () => {
   test('moves each point along the normal of the skin', () => {
     const [spec] = cutLinks(120, [{ name: 'whole', density: null }], []);
     const counts = { bands: 24, steps: 16, foreTip: true, aftTip: true, slots: 0 };
-    const ring = buildUnitRing(ELLIPSOID.section, counts.steps);
+    const ring = buildRing(ELLIPSOID.section, counts.steps);
     const [bare, grown] = [0, 0.5].map((skin) => loftLink(ELLIPSOID, ring, spec, counts, { skin, face: 0 }));
     for (let i = 0; i < bare.length; i += 3) {
       // the gradient of the ellipsoid's equation; rings are blown up a hair, which turns no normal
