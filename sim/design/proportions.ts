@@ -41,7 +41,8 @@ function backShare(body: WorkedBody): readonly Issue[] {
 
 /** A station, or both ends of a straight run. */
 function stationShare(body: WorkedBody, key: 'deepest_x_mm' | 'widest_x_mm'): readonly Issue[] {
-  const station = body[key] ?? [];
+  const station = body[key];
+  if (station === undefined) return [];
   const low = STATION_SHARE.low * body.length_mm - ROUNDING_MM;
   const high = STATION_SHARE.high * body.length_mm + ROUNDING_MM;
   const places =

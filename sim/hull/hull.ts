@@ -1,8 +1,8 @@
 import type { Body, Fullness, Section } from '../design/design.ts';
 import type { Mm, Mm2 } from '../units/brand.ts';
-import { type Bend, bendStation, buildBend, drawnAt } from './bend.ts';
+import { type Bend, bendStation, buildBend } from './bend.ts';
 import { boardArea, boardHalfWidth, boardMeasure, boardReach } from './board.ts';
-import { buildOutline, type End, type Outline } from './outline.ts';
+import { buildOutline, type End, type Outline, outlineAt } from './outline.ts';
 import { sectionAreaFactor } from './section.ts';
 
 /** The body's skin as plain data; the functions below read it. */
@@ -49,13 +49,11 @@ export function buildHull(body: Body): Hull {
     );
   const depths = { nose: nose.depth / 2, tail: tail.depth / 2 };
   const widths = { nose: nose.width / 2, tail: tail.width / 2 };
-  const drawn = {
-    length,
-    back: outline(body.deepest, body.back, tail.z, depths, fullness.back),
-    belly: outline(body.deepest, body.height - body.back, -tail.z, depths, fullness.belly),
-    plan: outline(body.widest, body.width / 2, 0, widths, fullness.plan),
-  };
-  return { ...drawn, section: body.section, bend: buildBend(drawn, body.readings) };
+  const back = outline(body.deepest, body.back, tail.z, depths, fullness.back);
+  const belly = outline(body.deepest, body.height - body.back, -tail.z, depths, fullness.belly);
+  const plan = outline(body.widest, body.width / 2, 0, widths, fullness.plan);
+  const bend = buildBend({ length, back, belly, plan }, body.readings);
+  return { length, back, belly, plan, section: body.section, bend };
 }
 
 /**
@@ -63,7 +61,11 @@ export function buildHull(body: Body): Hull {
  * datum (so the belly is negative under it). Written into `out`, six numbers.
  */
 export function stationAt(hull: Hull, x: Mm, out: Float64Array): void {
-  drawnAt(hull, x, out);
+  outlineAt(hull.back, x, out, 0);
+  outlineAt(hull.belly, x, out, 2);
+  out[2] = -out[2];
+  out[3] = -out[3];
+  outlineAt(hull.plan, x, out, 4);
   if (hull.bend) bendStation(hull.bend, x, out);
 }
 

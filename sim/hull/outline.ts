@@ -137,8 +137,8 @@ export function outlineAt(outline: Outline, x: Mm, out: Float64Array, at: number
     out[at + 1] = 0;
     return;
   }
-  // less than 0 on a straight run, which stays as high as its quarter's peak
-  const s = Math.max(0, 1 - fromTip / quarter.run);
+  // a straight run stays as high as its quarter's peak
+  const s = fromTip > quarter.run ? 0 : 1 - fromTip / quarter.run;
   const g = shape(s, quarter.q, quarter.a);
   const gSlope = shapeSlope(s, quarter.q, quarter.a);
   let square = quarter.swell * (quarter.m === 1 ? g : g ** quarter.m);

@@ -177,6 +177,8 @@ describe('any body that the ranges allow', () => {
         const y = beside * halfWidth;
         const z = skinHeight(hull, on, x, y);
         expect(z).not.toBeNull();
+        // the flat edge of a board has no one width
+        if (shape.section.kind === 'board' && z === (on === 'back' ? back : belly)) return;
         const across = skinHalfWidth(hull, x, z ?? Number.NaN);
         expect(across).not.toBeNull();
         expect(skinHeight(hull, on, x, across ?? Number.NaN)).toBeCloseTo(z ?? Number.NaN, 6);
