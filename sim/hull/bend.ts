@@ -131,10 +131,7 @@ function multiply(curve: Pchip | null, x: Mm, station: Float64Array, at: number,
 /** Height and slope of the line between back and belly that they are taken off. */
 function lineAt(bend: Bend, x: Mm, station: Float64Array): readonly [height: Mm, slope: number] {
   if (x >= bend.peak) return [bend.level, 0];
-  return [
-    bend.ofBack * station[0] + bend.ofBelly * station[2],
-    bend.ofBack * station[1] + bend.ofBelly * station[3],
-  ];
+  return [bend.ofBack * station[0] + bend.ofBelly * station[2], bend.ofBack * station[1] + bend.ofBelly * station[3]];
 }
 
 function peakOf(outline: Outline): Mm {

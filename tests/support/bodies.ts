@@ -46,3 +46,18 @@ export const SHAD: Body = {
   tail: { z: 2, depth: 10, width: 4, round: 3 },
   section: { kind: 'oval', above: 2.6, below: 1.7, breadth: 0.6 },
 };
+
+/** Cut from a board: flat flanks with edges of two radii, straight runs of their own, blunt at both ends. */
+export const BOARD: Body = {
+  length: 150,
+  height: 40,
+  width: 18,
+  back: 19,
+  deepest: [50, 80],
+  widest: [40, 95],
+  fullness: { back: { nose: 0.8, tail: 0.74 }, belly: { nose: 0.78, tail: 0.76 }, plan: { nose: 0.6, tail: 0.8 } },
+  nose: { depth: 8, width: 10, round: 6 },
+  readings: [],
+  tail: { z: 1.5, depth: 12, width: 8, round: 6 },
+  section: { kind: 'board', backEdge: 4, bellyEdge: 2.5 },
+};
