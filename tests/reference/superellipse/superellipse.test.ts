@@ -3,7 +3,26 @@ import { buildHull, type Hull, sectionArea, skinHalfWidth } from '../../../sim/h
 import { given, expect as wanted } from './case.json';
 
 const { a_mm: a, b_mm: b } = given;
-const rows = given.n.map((n, i) => ({ n, share: wanted.area_over_ab.value[i] }));
+const rows = given.n.map((n, i) => ({
+  n,
+  share: wanted.area_over_ab.value[i],
+  second: wanted.second_moment_over_ab3.value[i],
+  centre: wanted.half_centre_over_b.value[i],
+}));
+
+/** Sum of the section's widths times a power of the height over its breadth, half way up in this body. */
+function momentOf(hull: Hull, power: number, from: number): number {
+  const breadth = (0.46 - 0.5) * 2 * b;
+  const strips = 4000;
+  let sum = 0;
+  for (let i = 0; i < strips; i++) {
+    // z = b sin takes the roots at keel and back out of the integrand
+    const turn = from + ((Math.PI / 2 - from) * (i + 0.5)) / strips;
+    const z = b * Math.sin(turn);
+    sum += 2 * (skinHalfWidth(hull, 50, breadth + z) ?? Number.NaN) * z ** power * b * Math.cos(turn);
+  }
+  return (sum * (Math.PI / 2 - from)) / strips;
+}
 
 /** A body whose widest and deepest station is a superellipse of these semi-axes, its breadth anywhere. */
 function bodyOf(above: number, below: number, breadth: number): Hull {
@@ -23,7 +42,19 @@ function bodyOf(above: number, below: number, breadth: number): Hull {
   });
 }
 
-describe.each(rows)('a section of exponent $n', ({ n, share }) => {
+describe.each(rows)('a section of exponent $n', ({ n, share, second, centre }) => {
+  test(`has a second moment of ${second} about its breadth`, () => {
+    const { tolerance } = wanted.second_moment_over_ab3;
+    const moment = momentOf(bodyOf(n, n, 0.5), 2, -Math.PI / 2);
+    expect(Math.abs(moment / (a * b ** 3) - second)).toBeLessThan(tolerance);
+  });
+
+  test(`has the centre of its upper half ${centre} of the way up`, () => {
+    const hull = bodyOf(n, n, 0.5);
+    const height = momentOf(hull, 1, 0) / (sectionArea(hull, 50) / 2);
+    expect(Math.abs(height / b - centre)).toBeLessThan(wanted.half_centre_over_b.tolerance);
+  });
+
   test(`has an area of ${share} times its semi-axes`, () => {
     const area = sectionArea(bodyOf(n, n, 0.5), 50);
     expect(Math.abs(area / (a * b * share) - 1)).toBeLessThan(wanted.area_over_ab.tolerance);

@@ -142,9 +142,6 @@ test('a round is grown off its own skin, as differences of the skin tell', () =>
     const grown = halfRing(body, x, 32, 0.5);
     // inside the upper round, then inside the lower one
     for (const k of [23, 24, 25, 8, 7]) {
-      const station = stationOf(hull, x);
-      const measure = (dx: number, y: number, z: number) =>
-        sectionMeasure(hull, stationOf(hull, x + dx), y, z) * Math.min(station.halfWidth, 99);
       // back onto the smooth skin along the height, since the ring is a little larger
       const y = bare[k][1] * 0.999;
       const z = skinHeight(hull, k > 16 ? 'back' : 'belly', x, y) ?? Number.NaN;
@@ -153,7 +150,7 @@ test('a round is grown off its own skin, as differences of the skin tell', () =>
       const distance = (dx: number, dy: number, dz: number) => {
         const there = stationOf(hull, x + dx);
         const smaller = Math.min(there.halfWidth, (there.back - there.belly) / 2);
-        return (measure(dx, y + dy, z + dz) / Math.min(station.halfWidth, 99) - 1) * smaller;
+        return (sectionMeasure(hull, there, y + dy, z + dz) - 1) * smaller;
       };
       const gradient = [
         (distance(step, 0, 0) - distance(-step, 0, 0)) / (2 * step),

@@ -93,6 +93,50 @@ describe('any outline', () => {
   });
 });
 
+describe('an outline with a straight run', () => {
+  const STRAIGHT = buildOutline(
+    45,
+    140,
+    end({ run: 45, rise: 22, half: 4, round: 5, fullness: 0.6 }),
+    end({ run: 60, level: 2, rise: 20, half: 5, round: 3, fullness: 0.74 }),
+  );
+
+  test('is as high and level all along it', () => {
+    for (const x of [45, 50, 66.6, 80]) {
+      expect(at(STRAIGHT, x).height).toBeCloseTo(22, 12);
+      expect(at(STRAIGHT, x).slope).toBeCloseTo(0, 12);
+    }
+    expect(at(STRAIGHT, 44).height).toBeLessThan(22);
+    expect(at(STRAIGHT, 81).height).toBeLessThan(22);
+  });
+
+  test('leaves it without a bend', () => {
+    for (const [from, side] of [
+      [45, -1],
+      [80, 1],
+    ]) {
+      const bend = (step: number) => at(STRAIGHT, from + side * step).slope / (side * step);
+      // third order: the second derivative falls to nothing with the step
+      expect(Math.abs(2 * bend(0.005) - bend(0.01))).toBeLessThan(1e-6);
+    }
+  });
+
+  test('has the slope of its own height', () => {
+    for (let x = 1; x < 139.5; x += 0.7) {
+      const slope = (at(STRAIGHT, x + 1e-5).height - at(STRAIGHT, x - 1e-5).height) / 2e-5;
+      expect(Math.abs(at(STRAIGHT, x).slope - slope)).toBeLessThan(2e-7);
+    }
+  });
+
+  test('is blunt at its nose: as large as the end beyond the rounding, and round before it', () => {
+    expect(at(STRAIGHT, 0)).toEqual({ height: 0, slope: 0 });
+    expect(at(STRAIGHT, 5).height).toBeGreaterThan(4);
+    // g^m has no more to say at the tip: the roundness is that of the end, 3 e²/c/2
+    const radius = (d: number) => at(STRAIGHT, d).height ** 2 / (2 * d);
+    expect(2 * radius(1e-4) - radius(2e-4)).toBeCloseTo((3 * 4 ** 2) / 5 / 2, 1);
+  });
+});
+
 describe('an end', () => {
   /** Radius of the circle that fits a round end: height² over twice the distance, as the distance goes to nothing. */
   function tipRadius(outline: Outline, side: 'nose' | 'tail'): number {
