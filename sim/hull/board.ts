@@ -136,10 +136,29 @@ export function boardPoint(ring: BoardRing, k: number, station: Float64Array, gr
       radiusSlope
     );
     const long = Math.sqrt(nx * nx + 1);
-    point[0] += (growth * nx) / long;
-    point[1] += (growth * ny) / long;
-    point[2] += (growth * nz) / long;
+    const sharp = i === steps ? sharpness(half + rise - 2 * radius, round, steps) : 0;
+    const own = (growth * (1 - sharp)) / long;
+    point[0] += own * nx;
+    point[1] += own * ny;
+    point[2] += own * nz;
+    if (sharp > 0) {
+      // the point that moves out as far from both flats: (n1 + n2)/(1 + n1·n2) of their normals
+      const crownX = -(upper ? backSlope : -bellySlope);
+      const [crown, flank] = [Math.sqrt(crownX * crownX + 1), Math.sqrt(halfSlope * halfSlope + 1)];
+      const mitre = (growth * sharp) / (1 - (crownX * halfSlope) / (crown * flank));
+      point[0] += mitre * (crownX / crown - halfSlope / flank);
+      point[1] += mitre / flank;
+      point[2] += (mitre * sign) / crown;
+    }
   }
+}
+
+/**
+ * 1 for a square edge, 0 once the mesh has a point within each half of its round. A square edge has no normal; grown
+ * along the middle one it would pull the coat in on all of the flats' last steps. flats: of both stretches together.
+ */
+function sharpness(flats: Mm, round: Mm, steps: number): number {
+  return Math.max(0, 1 - (round * steps) / (flats / 2 + round));
 }
 
 /** Area between a stretch (flat, then half a round of this radius) and the chords of its equal steps. */

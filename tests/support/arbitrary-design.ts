@@ -8,6 +8,9 @@ import type {
   JointEntry,
   LeadEntry,
   Num,
+  NumPair,
+  ReadingEntry,
+  SectionEntry,
   SetupEntry,
   SideEntry,
   TargetEntry,
@@ -109,51 +112,88 @@ function slugOf(width: number): number {
   return rounded(0.18 * width);
 }
 
+/** Ovals and boards, plain and blunt ends, stations and straight runs; on some, readings near what is drawn. */
 function body({ length, height, width }: Bait): fc.Arbitrary<BodyEntry> {
-  const fullness = fc.record({ nose_fullness: decimal(0.73, 0.87), tail_fullness: decimal(0.73, 0.87) });
-  const lean = fc.record({ nose_fullness: decimal(0.73, 0.87), tail_fullness: decimal(0.55, 0.87) });
+  const full = decimal(0.73, 0.87);
+  const lean = decimal(0.55, 0.87);
   const station = fc.oneof(
     decimal(0.15, 0.8).map((share): Num => rounded(share * length)),
     decimal(0.15, 0.8).map((share): Num => `length_mm * ${share}`),
   );
-  const shape = {
-    back: decimal(0.35, 0.65),
-    deepest: maybe(station),
-    widest: maybe(station),
-    above: decimal(1.6, 4),
-    below: decimal(1.6, 4),
-    breadth: maybe(decimal(0.3, 0.7)),
-  };
-  const plain = fc.record({ ...shape, outlines: fc.tuple(maybe(fullness), maybe(fullness), maybe(fullness)) });
-  const stemmed = fc.record({
-    ...shape,
-    outlines: fc.tuple(maybe(lean), maybe(lean), maybe(lean)),
-    tail: fc.record({
-      z_mm: decimal(-0.1, 0.1).map((share) => rounded(share * height)),
+  const run = fc
+    .tuple(decimal(0.15, 0.5), decimal(0.05, 0.3))
+    .map(([from, long]): NumPair => [rounded(from * length), `length_mm * ${rounded(from + long)}`]);
+  const oval = fc
+    .record({ above: decimal(1.6, 4), below: decimal(1.6, 4), breadth: maybe(decimal(0.3, 0.7)) })
+    .map(({ above, below, breadth }): SectionEntry => ({ kind: 'oval', above, below, ...present('breadth', breadth) }));
+  const edge = fc.oneof(
+    fc.constant(0),
+    decimal(0.02, 0.5).map((share) => rounded(share * width)),
+  );
+  const board = fc.record({ kind: fc.constant('board' as const), back_edge_mm: edge, belly_edge_mm: edge });
+  const plainEnd = fc.record({
+    fullness: fc.tuple(maybe(full), maybe(full), maybe(full)),
+    size: fc.constant(undefined),
+  });
+  const bluntEnd = fc.record({
+    fullness: fc.tuple(maybe(lean), maybe(lean), maybe(lean)),
+    size: fc.record({
       depth_mm: decimal(0.05, 0.4).map((share) => rounded(share * height)),
       width_mm: decimal(0.1, 0.5).map((share) => rounded(share * width)),
     }),
   });
   return fc
-    .oneof(
-      plain.map((one) => ({ ...one, tail: undefined })),
-      stemmed,
-    )
-    .map(
-      ({ back, deepest, widest, above, below, breadth, outlines, tail }): BodyEntry => ({
+    .record({
+      back: decimal(0.35, 0.65),
+      deepest: maybe(fc.oneof(station, run)),
+      widest: maybe(fc.oneof(station, run)),
+      section: fc.oneof(oval, oval, board),
+      nose: fc.oneof(plainEnd, plainEnd, bluntEnd),
+      tail: fc.oneof(plainEnd, bluntEnd),
+      middle: decimal(-0.1, 0.1).map((share) => rounded(share * height)),
+      readings: maybe(readings(length, height, width)),
+    })
+    .map(({ back, deepest, widest, section, nose, tail, middle, readings: read }): BodyEntry => {
+      const fullness = (index: 0 | 1 | 2) => ({
+        ...present('nose_fullness', nose.fullness[index]),
+        ...present('tail_fullness', tail.fullness[index]),
+      });
+      return {
         length_mm: length,
         height_mm: height,
         width_mm: width,
         back_mm: `height_mm * ${back}`,
         ...present('deepest_x_mm', deepest),
         ...present('widest_x_mm', widest),
-        ...present('back', outlines[0]),
-        ...present('belly', outlines[1]),
-        ...present('plan', outlines[2]),
-        ...present('tail', tail),
-        section: { kind: 'oval', above, below, ...present('breadth', breadth) },
-      }),
-    );
+        back: fullness(0),
+        belly: fullness(1),
+        plan: fullness(2),
+        ...present('nose', nose.size),
+        ...present('tail', tail.size && { z_mm: middle, ...tail.size }),
+        section,
+        ...present('readings', read),
+      };
+    });
+}
+
+/** One to three, in the middle of the body, where nothing that is drawn is further off than can be bent to. */
+function readings(length: number, height: number, width: number): fc.Arbitrary<readonly ReadingEntry[]> {
+  const near = decimal(0.75, 1);
+  return fc.uniqueArray(fc.integer({ min: 5, max: 13 }), { minLength: 1, maxLength: 3 }).chain((places) =>
+    fc.tuple(
+      ...places.map((place) =>
+        fc
+          .record({ tall: near, wide: near, which: fc.constantFrom('height', 'width', 'both') })
+          .map(({ tall, wide, which }): ReadingEntry => {
+            const sizes = {
+              ...(which === 'width' ? {} : { height_mm: rounded(tall * height) }),
+              ...(which === 'height' ? {} : { width_mm: rounded(wide * width) }),
+            };
+            return { x_mm: rounded((place / 20) * length), ...sizes };
+          }),
+      ),
+    ),
+  );
 }
 
 /** Eyes in one link, slots and pin in the other, a slot opposite each eye. */

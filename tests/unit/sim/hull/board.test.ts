@@ -124,7 +124,8 @@ describe.each(EDGES)('the ring of a board whose edges are %s', (_, body) => {
       stationAt(hull, x, out);
       bare.forEach((point, k) => {
         const normal = grown[k].map((part, axis) => (part - point[axis]) / 0.5);
-        expect(Math.hypot(...normal)).toBeCloseTo(1, 9);
+        // a square edge moves out to where both grown flats meet
+        if (k !== 8 && k !== 24) expect(Math.hypot(...normal)).toBeCloseTo(1, 9);
         if (k === 0 || k === 16 || k === 32) {
           const slope = k === 0 ? -out[3] : k === 16 ? out[5] : out[1];
           expect(normal[0]).toBeCloseTo(-slope / Math.hypot(1, slope), 9);
@@ -132,6 +133,25 @@ describe.each(EDGES)('the ring of a board whose edges are %s', (_, body) => {
       });
     }
   });
+});
+
+test('a square edge is grown to where its two grown flats meet', () => {
+  for (const x of [20, 70, 120]) {
+    const out = new Float64Array(6);
+    stationAt(buildHull(edged(0, 0)), x, out);
+    const flank = [-out[5], 1, 0].map((part) => part / Math.hypot(1, out[5]));
+    for (const [k, slope, up] of [
+      [8, -out[3], -1],
+      [24, out[1], 1],
+    ]) {
+      const crown = [-slope, 0, up].map((part) => part / Math.hypot(1, slope));
+      const [bare, grown] = [0, 0.5].map((growth) => halfRing(edged(0, 0), x, 32, growth)[k]);
+      for (const normal of [flank, crown]) {
+        const moved = normal.reduce((sum, part, axis) => sum + part * (grown[axis] - bare[axis]), 0);
+        expect(moved).toBeCloseTo(0.5, 9);
+      }
+    }
+  }
 });
 
 test('a round is grown off its own skin, as differences of the skin tell', () => {
