@@ -139,7 +139,7 @@ function peakOf(outline: Outline): Mm {
 }
 
 /** The station as drawn, before anything is bent. */
-export function drawnAt(drawn: Drawn, x: Mm, out: Float64Array): void {
+function drawnAt(drawn: Drawn, x: Mm, out: Float64Array): void {
   outlineAt(drawn.back, x, out, 0);
   outlineAt(drawn.belly, x, out, 2);
   out[2] = -out[2];

@@ -1,8 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Body } from '../../sim/design/design.ts';
-import { buildHull, sectionArea, skinHalfWidth, skinHeight, stationOf } from '../../sim/hull/hull.ts';
+import { buildHull, type Hull, sectionArea, skinHalfWidth, skinHeight, stationOf } from '../../sim/hull/hull.ts';
 import { type Outline, outlineAt } from '../../sim/hull/outline.ts';
+import { cutLinks } from '../../sim/links/cut.ts';
+import { openEdges } from '../../sim/mesh/check.ts';
+import { measureVolume } from '../../sim/mesh/measure.ts';
+import type { Mesh } from '../../sim/mesh/mesh.ts';
+import { meshLink } from '../../sim/mesh/wetted.ts';
 
 /** Cheap enough to be run often on every push. */
 const RUNS = { numRuns: Number(process.env.FLOATWRIGHT_RUNS ?? 2000) };
@@ -178,7 +183,8 @@ describe('any body that the ranges allow', () => {
         const z = skinHeight(hull, on, x, y);
         expect(z).not.toBeNull();
         // the flat edge of a board has no one width
-        if (shape.section.kind === 'board' && z === (on === 'back' ? back : belly)) return;
+        const crown = on === 'back' ? back : belly;
+        if (shape.section.kind === 'board' && Math.abs((z ?? Number.NaN) - crown) < 1e-9) return;
         const across = skinHalfWidth(hull, x, z ?? Number.NaN);
         expect(across).not.toBeNull();
         expect(skinHeight(hull, on, x, across ?? Number.NaN)).toBeCloseTo(z ?? Number.NaN, 6);
@@ -186,6 +192,82 @@ describe('any body that the ranges allow', () => {
         expect(z).toBeGreaterThanOrEqual(belly);
       }),
       RUNS,
+    );
+  });
+});
+
+/** A body with up to five caliper readings that are shares of what is drawn. */
+function readBody(): fc.Arbitrary<Body> {
+  const share = fc.option(fc.double({ min: 0.5, max: 1.6, noNaN: true }));
+  const reading = fc.record({ along: fc.integer({ min: 1, max: 39 }), height: share, width: share });
+  const readings = fc.uniqueArray(reading, { maxLength: 5, selector: ({ along }) => along });
+  return fc.tuple(body(), readings).map(([shape, all]): Body => {
+    const drawn = buildHull(shape);
+    return {
+      ...shape,
+      readings: all.map(({ along, height, width }) => {
+        const x = (along / 40) * shape.length;
+        const { back, belly, halfWidth } = stationOf(drawn, x);
+        return {
+          x,
+          height: height === null ? null : height * (back - belly),
+          back: null,
+          belly: null,
+          width: width === null ? null : 2 * width * halfWidth,
+        };
+      }),
+    };
+  });
+}
+
+function wholeMesh(hull: Hull, detail: 'full' | 'drag'): Mesh {
+  const [spec] = cutLinks(hull.length, [{ name: 'whole', density: null }], []);
+  return meshLink(hull, spec, detail);
+}
+
+describe('any body that the ranges allow, with caliper readings', () => {
+  const FEWER = { numRuns: Math.ceil(RUNS.numRuns / 10) };
+
+  test('passes through them and stays between its belly and its back', () => {
+    fc.assert(
+      fc.property(readBody(), (shape) => {
+        const hull = buildHull(shape);
+        for (const { x, height, width } of shape.readings) {
+          const { back, belly, halfWidth } = stationOf(hull, x);
+          if (height !== null) expect(Math.abs(back - belly - height)).toBeLessThan(1e-9);
+          if (width !== null) expect(Math.abs(2 * halfWidth - width)).toBeLessThan(1e-9);
+        }
+        for (let i = 1; i < 200; i++) {
+          const { back, belly, halfWidth } = stationOf(hull, (i / 200) * shape.length);
+          expect(back).toBeGreaterThan(belly);
+          expect(halfWidth).toBeGreaterThan(0);
+        }
+      }),
+      FEWER,
+    );
+  });
+
+  test('has a mesh that is closed, finite and outward, of the volume of its sections', () => {
+    fc.assert(
+      fc.property(readBody(), (shape) => {
+        const hull = buildHull(shape);
+        const [full, drag] = [wholeMesh(hull, 'full'), wholeMesh(hull, 'drag')];
+        for (const mesh of [full, drag]) {
+          expect(openEdges(mesh.topology)).toEqual([]);
+          expect(mesh.positions.every(Number.isFinite)).toBe(true);
+        }
+        const strips = 2000;
+        let sum = 0;
+        for (let i = 0; i < strips; i++) {
+          const turn = (Math.PI * (i + 0.5)) / strips;
+          sum += sectionArea(hull, (hull.length * (1 - Math.cos(turn))) / 2) * Math.sin(turn);
+        }
+        const wanted = (sum * hull.length * Math.PI) / (2 * strips);
+        // what chords along the length cut off; a peak at a tenth of the length before a lean tail is the worst
+        expect(Math.abs(measureVolume(full).volume / wanted - 1)).toBeLessThan(0.02);
+        expect(Math.abs(measureVolume(drag).volume / wanted - 1)).toBeLessThan(0.08);
+      }),
+      FEWER,
     );
   });
 });
