@@ -16,7 +16,7 @@ export interface Bend {
   readonly back: Pchip | null;
   readonly belly: Pchip | null;
   readonly plan: Pchip | null;
-  /** Stands on from here. */
+  /** From here on the line stands at `level`, the tail's. */
   readonly peak: Mm;
   readonly level: Mm;
   /** Ahead of the peak: shares of the drawn back and belly. At most one is not 0. */
