@@ -14,13 +14,13 @@ export function OtherRests({
 }) {
   const units = useView((view) => view.units);
   if (attitudes === undefined) return null;
-  const { lines, isNeutral, more } = restLines(attitudes, float, units);
-  if (lines.length === 0 && !isNeutral) return null;
+  const { lines, neutral, more } = restLines(attitudes, float, units);
+  if (lines.length === 0 && neutral === null) return null;
   return (
     <ul className={isOld ? 'rests awaited' : 'rests'}>
-      {isNeutral && <li>No preferred way up</li>}
+      {neutral !== null && <li>{neutral}</li>}
       {lines.map(({ where, push }) => (
-        <li key={where}>
+        <li key={`${where} ${push}`}>
           {where}; <span className="push">{push}</span>
         </li>
       ))}

@@ -22,12 +22,12 @@ export interface RestLine {
 /** The other ways that a bait or a link can rest, and how many more there are than are told. */
 export interface RestLines {
   readonly lines: readonly RestLine[];
-  /** No other way, and none that it prefers either; and its verdict does not say so already. */
-  readonly isNeutral: boolean;
+  /** It has no preference among a run of attitudes, in words; null where it has one or its verdict says so already. */
+  readonly neutral: string | null;
   readonly more: number;
 }
 
-/** In the maker's words, easiest to read first: as the sums have them, lowest first. */
+/** In the maker's words and in the order of the sums, lowest first. */
 export function restLines({ others, firstIsNeutral }: Attitudes, float: Float, units: UnitSystem): RestLines {
   // the other side of a bait that lays over is said with its verdict
   const told = others.filter(({ mirrorOf }) => !(mirrorOf === 0 && float.mirrored));
@@ -35,7 +35,8 @@ export function restLines({ others, firstIsNeutral }: Attitudes, float: Float, u
     where: `Can also rest ${restWords(rest)}`,
     push: restated(inPushes(humpWords(rest, float.mass), units), units),
   }));
-  return { lines, isNeutral: firstIsNeutral && !float.neutral, more: told.length - lines.length };
+  const neutral = told.length === 0 ? 'No preferred way up' : 'No preference among the ways up near this one';
+  return { lines, neutral: firstIsNeutral && !float.neutral ? neutral : null, more: told.length - lines.length };
 }
 
 /** Works in g mm as oz in. */

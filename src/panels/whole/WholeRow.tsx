@@ -84,7 +84,7 @@ function WarningList({ warnings }: { readonly warnings: BaitAnswers['warnings'] 
   return (
     <ul>
       {warnings.map(({ code, where, text }) => (
-        <li key={`${code} ${where}`}>{restated(text, units)}</li>
+        <li key={`${code} ${where} ${text}`}>{restated(text, units)}</li>
       ))}
     </ul>
   );

@@ -14,7 +14,7 @@ function attitudes(others: readonly OtherRest[], firstIsNeutral = false): Attitu
 }
 
 test('A bait that comes back from anywhere has nothing to say', () => {
-  expect(restLines(attitudes([]), FIRST, 'mm-g')).toEqual({ lines: [], isNeutral: false, more: 0 });
+  expect(restLines(attitudes([]), FIRST, 'mm-g')).toEqual({ lines: [], neutral: null, more: 0 });
 });
 
 test('Another rest says where, and what it takes to get there and back', () => {
@@ -37,8 +37,14 @@ test('The other side of a bait that lays over is left to its verdict', () => {
 });
 
 test('A bait without a preferred way up says so, unless its verdict does', () => {
-  expect(restLines(attitudes([], true), FIRST, 'mm-g').isNeutral).toBe(true);
-  expect(restLines(attitudes([], true), { ...FIRST, neutral: true }, 'mm-g').isNeutral).toBe(false);
+  expect(restLines(attitudes([], true), FIRST, 'mm-g').neutral).toBe('No preferred way up');
+  expect(restLines(attitudes([], true), { ...FIRST, neutral: true }, 'mm-g').neutral).toBeNull();
+});
+
+test('Without a preference here but with another way to rest, only what is near is said to be all one', () => {
+  const { neutral, lines } = restLines(attitudes([turnedTo(180)], true), FIRST, 'mm-g');
+  expect(neutral).toMatch(/near this one$/);
+  expect(lines).toHaveLength(1);
 });
 
 test('Of many ways two are told and the rest are counted', () => {
