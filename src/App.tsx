@@ -31,6 +31,7 @@ function NoPicture() {
 export function App({ onPreset }: { onPreset(key: string): void }) {
   const fresh = useAnswers((answers) => answers.fresh);
   const detail = useAnswers((answers) => (answers.heldFor === 0 ? 'none' : answers.detail));
+  const done = useAnswers((answers) => answers.done);
   const still = useStillness();
   useKeys();
   return (
@@ -40,7 +41,7 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
         <Headline />
         <a href="#design">Change the bait and its numbers</a>
       </header>
-      <main className="sheet" data-fresh={fresh} data-detail={detail}>
+      <main className="sheet" data-fresh={fresh} data-detail={detail} data-done={done}>
         <Tub>
           <Boundary instead={<NoPicture />}>
             <Suspense fallback={<p className="no-picture">Filling the tub …</p>}>

@@ -1,5 +1,5 @@
 import { backOf, deepestOf, noseOf, tailOf, widestOf } from './body-defaults.ts';
-import type { Body, Fullness, Reading, Section } from './design.ts';
+import type { Body, Fullness, Section } from './design.ts';
 import type { WorkedFile } from './work-out.ts';
 
 type WorkedBody = WorkedFile['body'];
@@ -22,7 +22,13 @@ export function bodyFrom(body: WorkedBody): Body {
     nose: noseOf(body),
     tail: tailOf(body),
     section: sectionFrom(body.section),
-    readings: (body.readings ?? []).map(readingFrom).toSorted((a, b) => a.x - b.x),
+    readings: (body.readings ?? []).map((reading) => ({
+      x: reading.x_mm,
+      height: reading.height_mm ?? null,
+      back: reading.back_mm ?? null,
+      belly: reading.belly_mm ?? null,
+      width: reading.width_mm ?? null,
+    })),
   };
 }
 
@@ -35,14 +41,4 @@ function sectionFrom(section: WorkedBody['section']): Section {
     return { kind: 'board', backEdge: section.back_edge_mm, bellyEdge: section.belly_edge_mm };
   }
   return { kind: 'oval', above: section.above, below: section.below, breadth: section.breadth ?? MIDDLE };
-}
-
-function readingFrom(entry: NonNullable<WorkedBody['readings']>[number]): Reading {
-  return {
-    x: entry.x_mm,
-    height: entry.height_mm ?? null,
-    back: entry.back_mm ?? null,
-    belly: entry.belly_mm ?? null,
-    width: entry.width_mm ?? null,
-  };
 }

@@ -32,10 +32,10 @@ export interface Body {
   readonly deepest: readonly [Mm, Mm];
   readonly widest: readonly [Mm, Mm];
   readonly fullness: { readonly back: Fullness; readonly belly: Fullness; readonly plan: Fullness };
-  readonly nose: EndSize;
+  readonly nose: Nose;
   readonly tail: Tail;
   readonly section: Section;
-  /** Caliper readings, from nose to tail. */
+  /** In the order of the file. */
   readonly readings: readonly Reading[];
 }
 
@@ -45,36 +45,20 @@ export interface Fullness {
   readonly tail: number;
 }
 
-/** A blunt end; a depth and width of 0 is a plain round tip. */
-export interface EndSize {
+/** A blunt nose, its middle on the datum; a depth and width of 0 is a plain round tip. */
+export interface Nose {
   readonly depth: Mm;
   readonly width: Mm;
   /** Length over which the end is rounded. */
   readonly round: Mm;
 }
 
-/** The tail stem. z: its middle over the datum. */
-export interface Tail extends EndSize {
+/** The tail stem, its middle at z. */
+export interface Tail extends Nose {
   readonly z: Mm;
 }
 
-/** What calipers said at one station; null: not read. height is for back and belly together. */
-export interface Reading {
-  readonly x: Mm;
-  readonly height: Mm | null;
-  readonly back: Mm | null;
-  readonly belly: Mm | null;
-  readonly width: Mm | null;
-}
-
 export type Section = OvalSection | BoardSection;
-
-/** A rectangle with its edges rounded by these radii. */
-export interface BoardSection {
-  readonly kind: 'board';
-  readonly backEdge: Mm;
-  readonly bellyEdge: Mm;
-}
 
 /** Superellipse halves; exponents above and below the greatest breadth, whose height is a share of the section. */
 export interface OvalSection {
@@ -82,6 +66,22 @@ export interface OvalSection {
   readonly above: number;
   readonly below: number;
   readonly breadth: number;
+}
+
+/** Flat flanks, edges rounded by these radii. */
+export interface BoardSection {
+  readonly kind: 'board';
+  readonly backEdge: Mm;
+  readonly bellyEdge: Mm;
+}
+
+/** What calipers read at a station; null: not read. back is a height over the datum, belly a depth under it. */
+export interface Reading {
+  readonly x: Mm;
+  readonly height: Mm | null;
+  readonly back: Mm | null;
+  readonly belly: Mm | null;
+  readonly width: Mm | null;
 }
 
 export interface Link {

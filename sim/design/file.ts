@@ -85,6 +85,7 @@ export type SectionEntry =
   /** Flat flanks, edges rounded by a router bit of these radii. */
   | { readonly kind: 'board'; readonly back_edge_mm: Num; readonly belly_edge_mm: Num };
 
+/** height_mm alone counts for back and belly alike; beside one of them it gives the other. belly_mm: depth under the datum. */
 export interface ReadingEntry {
   readonly x_mm: Num;
   readonly height_mm?: Num;

@@ -27,8 +27,13 @@ const OUTSIDE_VOLUME: Range = { low: 0, high: 100_000 };
 const EDGE: Range = { low: 0, high: 100 };
 /** Leaner than this, an outline can only run into an end that has a size of its own. */
 export const LEANEST_TO_A_TIP = 0.73;
-/** Whatever the other quarter does, an outline within this range is smooth and falls all the way to its end. */
+/**
+ * Whatever the other quarter does, an outline within this range is smooth and falls all the way to its end. To a plain
+ * tip it must not be leaner than `LEANEST_TO_A_TIP`, which is a matter of proportion.
+ */
 const FULLNESS: Range = { low: 0.5, high: 0.87 };
+/** Length over which a blunt end is rounded. */
+const ROUND: Range = { low: 0.1, high: 200 };
 /** A target may ask for less than nothing: a bait that sinks has a negative reserve. */
 const SIGNED_MASS: Range = { low: -500, high: 500 };
 
@@ -65,11 +70,11 @@ const RANGES: ReadonlyMap<string, Range> = new Map([
   ]),
   ['body.nose.depth_mm', EDGE],
   ['body.nose.width_mm', EDGE],
-  ['body.nose.round_mm', DEPTH],
+  ['body.nose.round_mm', ROUND],
   ['body.tail.z_mm', POSITION],
   ['body.tail.depth_mm', EDGE],
   ['body.tail.width_mm', EDGE],
-  ['body.tail.round_mm', { low: 0.1, high: 200 }],
+  ['body.tail.round_mm', ROUND],
   ['body.section.above', EXPONENT],
   ['body.section.below', EXPONENT],
   ['body.section.breadth', { low: 0.2, high: 0.8 }],

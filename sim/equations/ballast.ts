@@ -17,6 +17,22 @@ export const ballastNet = equation({
   code: 'sim/mass/hole.ts, placeHole; sim/mass/ledger.ts, woodLine',
 });
 
+export const chamberNet = equation({
+  id: 'chamber-net',
+  name: 'What a sealed air chamber brings, against plain wood',
+  words: 'The plug over the wood it replaces, less the wood that stood where there is air now.',
+  gives: { symbol: 'n', unit: 'g', means: 'mass the hole brings; less than nothing, since it lifts' },
+  formula: '(rho_p - rho_w) * v_p - rho_w * v_a',
+  uses: {
+    rho_p: { unit: 'g/mm^3', means: 'density of the plug' },
+    rho_w: { unit: 'g/mm^3', means: 'density of the wood' },
+    v_p: { unit: 'mm^3', means: 'volume of the plug' },
+    v_a: { unit: 'mm^3', means: 'volume of the air' },
+  },
+  source: mechanics('Archimedes'),
+  code: 'sim/mass/hole.ts, placeHole; sim/mass/ledger.ts, woodLine',
+});
+
 export const ballastSum = equation({
   id: 'ballast-sum',
   name: 'What all filled holes bring',
@@ -130,6 +146,7 @@ export const ballastStation = equation({
 
 export const BALLAST_EQUATIONS = [
   ballastNet,
+  chamberNet,
   ballastSum,
   lineMass,
   netMass,

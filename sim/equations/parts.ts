@@ -212,14 +212,14 @@ export const pouredPoint = equation({
 
 export const plugMass = equation({
   id: 'plug-mass',
-  name: 'The plug over the lead',
-  words: 'Density of the plug, times what the lead leaves of the hole, up to the bare skin.',
+  name: 'The plug over the lead, or over sealed air',
+  words: 'Density of the plug, times what lead or air leaves of the hole, up to the bare skin.',
   gives: { symbol: 'm', unit: 'g', means: 'mass of the plug' },
   formula: 'rho_p * (v_h - v_l)',
   uses: {
     rho_p: { unit: 'g/mm^3', means: 'density of the plug' },
     v_h: { unit: 'mm^3', means: 'volume of the hole, followed over the round of the skin' },
-    v_l: { unit: 'mm^3', means: 'volume of the lead' },
+    v_l: { unit: 'mm^3', means: 'volume of the lead or the air' },
   },
   source: mechanics('mass is density times volume'),
   code: 'sim/mass/hole.ts, placeHole',

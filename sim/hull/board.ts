@@ -2,139 +2,176 @@ import type { BoardSection } from '../design/design.ts';
 import type { Mm, Mm2 } from '../units/brand.ts';
 
 /*
- * The board section: a rectangle whose four edges are rounded, above and below by radii of their own, as a router bit
- * leaves them. Everything is measured in the section, y across and z up.
+ * Sections of a bait cut from a board: a rectangle 2w by 2h with a round of its own radius at back and belly,
+ * r = min(edge, w, h). Measured in the section, so it differs from what a router leaves only where an outline is steep.
  */
 
-/** A board section at one station. Radii are the bits', or what the section has room for. */
-export interface BoardStation {
+/** Half the sizes of a section and its radii. */
+interface BoardSize {
   readonly half: Mm;
-  readonly top: Mm;
-  readonly bottom: Mm;
-  readonly backRadius: Mm;
-  readonly bellyRadius: Mm;
+  /** Half the height. */
+  readonly rise: Mm;
+  readonly middle: Mm;
+  readonly backEdge: Mm;
+  readonly bellyEdge: Mm;
 }
 
-/** The section of a board that is `half` wide to each side and reaches from `bottom` to `top`. */
-export function boardStation(section: BoardSection, half: Mm, top: Mm, bottom: Mm): BoardStation {
-  const room = Math.min(half, (top - bottom) / 2);
+function sizeOf(section: BoardSection, back: Mm, belly: Mm, half: Mm): BoardSize {
+  const rise = (back - belly) / 2;
+  const most = Math.min(half, rise);
   return {
     half,
-    top,
-    bottom,
-    backRadius: Math.min(section.backEdge, room),
-    bellyRadius: Math.min(section.bellyEdge, room),
+    rise,
+    middle: belly + rise,
+    backEdge: Math.min(section.backEdge, most),
+    bellyEdge: Math.min(section.bellyEdge, most),
   };
 }
 
-/** Area: the rectangle less what each of the four edges loses, (1 - π/4) r². */
-export function boardArea({ half, top, bottom, backRadius, bellyRadius }: BoardStation): Mm2 {
-  return 2 * half * (top - bottom) - (2 - Math.PI / 2) * (backRadius ** 2 + bellyRadius ** 2);
+/** What a square corner has more than a round of radius 1: 1 - pi/4. */
+const CORNER = 1 - Math.PI / 4;
+
+/** Area 4 w h - (2 - pi/2)(r_back² + r_belly²). */
+export function boardArea(section: BoardSection, back: Mm, belly: Mm, half: Mm): Mm2 {
+  const { rise, backEdge, bellyEdge } = sizeOf(section, back, belly, half);
+  return 4 * half * rise - 2 * CORNER * (backEdge * backEdge + bellyEdge * bellyEdge);
 }
 
-/** Height of the skin at y, above or below; null beyond the flanks. */
-export function boardHeight(at: BoardStation, on: 'back' | 'belly', y: Mm): Mm | null {
-  const across = Math.abs(y);
-  if (!(across < at.half)) return null;
-  const radius = on === 'back' ? at.backRadius : at.bellyRadius;
-  const drop = edgeDrop(radius, across - (at.half - radius));
-  return on === 'back' ? at.top - drop : at.bottom + drop;
+/** 1 + (distance of the point outside the skin) / (the smaller half size): 1 on the skin, less inside, more outside. */
+export function boardMeasure(section: BoardSection, back: Mm, belly: Mm, half: Mm, y: Mm, z: Mm): number {
+  const { rise, middle, backEdge, bellyEdge } = sizeOf(section, back, belly, half);
+  const radius = z >= middle ? backEdge : bellyEdge;
+  const across = Math.abs(y) - half + radius;
+  const upright = Math.abs(z - middle) - rise + radius;
+  const distance =
+    Math.min(0, Math.max(across, upright)) + Math.hypot(Math.max(0, across), Math.max(0, upright)) - radius;
+  return 1 + distance / Math.min(half, rise);
 }
 
-/** Half width at height z; null above the back and below the belly. */
-export function boardHalfWidth(at: BoardStation, z: Mm): Mm | null {
-  if (!(z < at.top && z > at.bottom)) return null;
-  const over = z - (at.top - at.backRadius);
-  const under = at.bottom + at.bellyRadius - z;
-  return at.half - Math.max(edgeDrop(at.backRadius, over), edgeDrop(at.bellyRadius, under));
+/** How far above the middle (below it, on the belly) the skin lies at |y| < half. */
+export function boardReach(section: BoardSection, on: 'back' | 'belly', back: Mm, belly: Mm, half: Mm, y: Mm): Mm {
+  const { rise, backEdge, bellyEdge } = sizeOf(section, back, belly, half);
+  const radius = on === 'back' ? backEdge : bellyEdge;
+  return rise - fallBack(radius, Math.abs(y) - half + radius);
 }
 
-/** How far a rounded edge falls back, `past` beyond where its arc begins. */
-function edgeDrop(radius: Mm, past: Mm): Mm {
+/** Half width at a height between belly and back. */
+export function boardHalfWidth(section: BoardSection, back: Mm, belly: Mm, half: Mm, z: Mm): Mm {
+  const { rise, middle, backEdge, bellyEdge } = sizeOf(section, back, belly, half);
+  const radius = z >= middle ? backEdge : bellyEdge;
+  return half - fallBack(radius, Math.abs(z - middle) - rise + radius);
+}
+
+/** How far a round falls back behind its flat, `past` the line where it begins. */
+function fallBack(radius: Mm, past: Mm): Mm {
   return past > 0 ? radius - Math.sqrt(Math.max(0, radius * radius - past * past)) : 0;
 }
 
-/**
- * How far a point lies from the skin in the section's own measure: 1 on the skin, less inside, more outside; infinite
- * where the section has no size.
- */
-export function boardMeasure(at: BoardStation, y: Mm, z: Mm): number {
-  const tall = (at.top - at.bottom) / 2;
-  if (!(at.half > 0 && tall > 0)) return Number.POSITIVE_INFINITY;
-  const upper = z >= (at.top + at.bottom) / 2;
-  const radius = upper ? at.backRadius : at.bellyRadius;
-  const out = Math.abs(y) - (at.half - radius);
-  const up = upper ? z - (at.top - radius) : at.bottom + radius - z;
-  if (out > 0 && up > 0) return 1 + (Math.hypot(out, up) - radius) / Math.min(at.half, tall);
-  return Math.max(Math.abs(y) / at.half, Math.abs(z - (at.top + at.bottom) / 2) / tall);
-}
-
-/** Half a ring of a board, keel to back over the starboard flank. `across`, `upright` and normals: one for each point. */
+/** A ring of a board: nothing about it is the same at every station but how many steps it has. */
 export interface BoardRing {
-  readonly across: Float64Array;
-  readonly upright: Float64Array;
-  readonly normalAcross: Float64Array;
-  readonly normalUpright: Float64Array;
+  readonly kind: 'board';
+  /** Steps from keel to back; a multiple of four. */
+  readonly steps: number;
+  readonly section: BoardSection;
 }
 
-export function emptyBoardRing(steps: number): BoardRing {
-  const points = () => new Float64Array(steps + 1);
-  return { across: points(), upright: points(), normalAcross: points(), normalUpright: points() };
+/** A millimetre of a round gets as many points as this many of a flat: it bends, and a flat does not. */
+const ROUND_WEIGHT = 3;
+
+/**
+ * Point k of the ring of a station ([back, back', belly, belly', half width, half width'], see `stationAt`), grown
+ * along the skin's normal, into point[1] and point[2]; x is moved in point[0].
+ *
+ * The half ring is four stretches of equal counts that meet at the middle of the lower round, of the flank and of the
+ * upper round. Each is a flat and half a round, its points at equal steps of arc length with rounds counted
+ * `ROUND_WEIGHT` times: a line of the mesh follows each edge, and no step is ever 0. The ring is blown up to the area
+ * of the smooth section about its middle, so that meshes close in on the volume by the square of their step.
+ */
+export function boardPoint(ring: BoardRing, k: number, station: Float64Array, growth: Mm, point: Float64Array): void {
+  const [back, backSlope, belly, bellySlope, half, halfSlope] = station;
+  const rise = (back - belly) / 2;
+  const most = Math.min(half, rise);
+  const backEdge = Math.min(ring.section.backEdge, most);
+  const bellyEdge = Math.min(ring.section.bellyEdge, most);
+  const steps = ring.steps / 4;
+  const upper = 2 * k >= ring.steps;
+  const radius = upper ? backEdge : bellyEdge;
+  const edge = upper ? ring.section.backEdge : ring.section.bellyEdge;
+  // counted from the middle of keel or back; `besides` is along the flank, from its middle towards the round
+  const fromCrown = upper ? ring.steps - k : k;
+  const besides = fromCrown > steps;
+  const i = besides ? 2 * steps - fromCrown : fromCrown;
+  const flat = (besides ? rise : half) - radius;
+  const round = (ROUND_WEIGHT * Math.PI * radius) / 4;
+  const along = ((flat + round) * i) / steps;
+  // angle into the round from the end of its flat; its middle belongs to both stretches
+  const turn = i === steps ? Math.PI / 4 : along > flat ? ((along - flat) / round) * (Math.PI / 4) : 0;
+  const [sin, cos] = [Math.sin(turn), Math.cos(turn)];
+  const forth = i < steps && along <= flat ? along : flat + radius * sin;
+  const away = (besides ? half : rise) - radius * (1 - cos);
+  const sign = upper ? 1 : -1;
+  const lost =
+    2 *
+    (chordLoss(half - backEdge, backEdge, steps) +
+      chordLoss(rise - backEdge, backEdge, steps) +
+      chordLoss(half - bellyEdge, bellyEdge, steps) +
+      chordLoss(rise - bellyEdge, bellyEdge, steps));
+  const area = 4 * half * rise - 2 * CORNER * (backEdge * backEdge + bellyEdge * bellyEdge);
+  const blowUp = area > lost ? Math.sqrt(area / (area - lost)) : 1;
+  point[1] = blowUp * (besides ? away : forth);
+  point[2] = belly + rise + sign * blowUp * (besides ? forth : away);
+  // the half ring ends on the centre plane itself
+  if (fromCrown === 0) point[1] = 0;
+  if (growth > 0) {
+    const riseSlope = (backSlope - bellySlope) / 2;
+    // the radius follows whichever size bounds it
+    const radiusSlope = edge <= most ? 0 : half <= rise ? halfSlope : riseSlope;
+    const ny = besides ? cos : sin;
+    const nz = sign * (besides ? sin : cos);
+    // on flats this is the outline's own slope: there ny or nz is 0 and the other 1
+    const nx = -(
+      ny * (halfSlope - radiusSlope) +
+      nz * ((backSlope + bellySlope) / 2) +
+      sign * nz * (riseSlope - radiusSlope) +
+      radiusSlope
+    );
+    const long = Math.sqrt(nx * nx + 1);
+    const sharp = i === steps ? sharpness(half + rise - 2 * radius, round, steps) : 0;
+    const own = (growth * (1 - sharp)) / long;
+    point[0] += own * nx;
+    point[1] += own * ny;
+    point[2] += own * nz;
+    if (sharp > 0) {
+      // the point that moves out as far from both flats: (n1 + n2)/(1 + n1·n2) of their normals
+      const crownX = -(upper ? backSlope : -bellySlope);
+      const [crown, flank] = [Math.sqrt(crownX * crownX + 1), Math.sqrt(halfSlope * halfSlope + 1)];
+      const mitre = (growth * sharp) / (1 - (crownX * halfSlope) / (crown * flank));
+      point[0] += mitre * (crownX / crown - halfSlope / flank);
+      point[1] += mitre / flank;
+      point[2] += (mitre * sign) / crown;
+    }
+  }
 }
 
 /**
- * Points evenly along the half outline, keel to back, so that no step is ever without length; then all blown up about
- * the section's middle, so that the polygon has the area of the section. Normals are those of the smooth outline.
+ * 1 for a square edge, 0 once the mesh has a point within each half of its round. A square edge has no normal; grown
+ * along the middle one it would pull the coat in on all of the flats' last steps. flats: of both stretches together.
  */
-export function fillBoardRing(at: BoardStation, ring: BoardRing): void {
-  const { half, top, bottom, backRadius, bellyRadius } = at;
-  const steps = ring.across.length - 1;
-  const keel = half - bellyRadius;
-  const bilge = (Math.PI / 2) * bellyRadius;
-  const flank = top - bottom - bellyRadius - backRadius;
-  const shoulder = (Math.PI / 2) * backRadius;
-  const long = keel + bilge + flank + shoulder + (half - backRadius);
-  const put = (i: number, y: Mm, z: Mm, ny: number, nz: number) => {
-    ring.across[i] = y;
-    ring.upright[i] = z;
-    ring.normalAcross[i] = ny;
-    ring.normalUpright[i] = nz;
-  };
-  put(0, 0, bottom, 0, -1);
-  for (let i = 1; i < steps; i++) {
-    const way = (long * i) / steps;
-    const left = long - way;
-    if (way <= keel) put(i, way, bottom, 0, -1);
-    else if (way <= keel + bilge) {
-      const turn = (way - keel) / bellyRadius;
-      put(
-        i,
-        keel + bellyRadius * Math.sin(turn),
-        bottom + bellyRadius * (1 - Math.cos(turn)),
-        Math.sin(turn),
-        -Math.cos(turn),
-      );
-    } else if (left <= half - backRadius) put(i, left, top, 0, 1);
-    else if (left <= half - backRadius + shoulder) {
-      const turn = (left - (half - backRadius)) / backRadius;
-      put(
-        i,
-        half - backRadius + backRadius * Math.sin(turn),
-        top - backRadius * (1 - Math.cos(turn)),
-        Math.sin(turn),
-        Math.cos(turn),
-      );
-    } else put(i, half, bottom + bellyRadius + (way - keel - bilge), 1, 0);
-  }
-  put(steps, 0, top, 0, 1);
-  const middle = (top + bottom) / 2;
-  let polygon = 0;
-  for (let i = 0; i < steps; i++) {
-    polygon += (ring.across[i] + ring.across[i + 1]) * (ring.upright[i + 1] - ring.upright[i]);
-  }
-  const growth = polygon > 0 ? Math.sqrt(boardArea(at) / polygon) : 1;
-  for (let i = 0; i <= steps; i++) {
-    ring.across[i] *= growth;
-    ring.upright[i] = middle + (ring.upright[i] - middle) * growth;
-  }
+function sharpness(flats: Mm, round: Mm, steps: number): number {
+  return Math.max(0, 1 - (round * steps) / (flats / 2 + round));
+}
+
+/** Area between a stretch (flat, then half a round of this radius) and the chords of its equal steps. */
+function chordLoss(flat: Mm, radius: Mm, steps: number): Mm2 {
+  if (radius === 0) return 0;
+  const round = (ROUND_WEIGHT * Math.PI * radius) / 4;
+  const step = (flat + round) / steps;
+  const onFlat = Math.min(steps - 1, Math.floor(flat / step));
+  const left = flat - onFlat * step;
+  const perStep = Math.PI / (4 * round);
+  const [first, each] = [(step - left) * perStep, step * perStep];
+  const segment = (angle: number) => ((angle - Math.sin(angle)) * radius * radius) / 2;
+  // the chord that leaves the flat cuts off a triangle over the flat's rest, and a segment of the round
+  const triangle = (left * radius * (1 - Math.cos(first))) / 2;
+  return triangle + segment(first) + (steps - 1 - onFlat) * segment(each);
 }

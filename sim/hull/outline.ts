@@ -1,10 +1,9 @@
-import { type Pchip, pchip, pchipAt } from '../numerics/pchip.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import type { Mm } from '../units/brand.ts';
 
 /**
  * One outline of the body over x: the back, the belly (each a height off the datum, measured the way it swells) or the
- * half width. Two quarters that meet at the peak with one curvature:
+ * half width. Two quarters that meet at the peak with one curvature, or at the ends of a straight run with none:
  *
  *   outline(s) = z_e + sqrt( (H² - e²)·g(s)^m + e²·cap(d/c) )
  *   g(s)   = 1 - q s² + (2q + a - 4) s³ + (3 - q - a) s⁴      g(0)=1  g'(0)=0  g''(0)=-2q  g(1)=0  g'(1)=-a
@@ -12,17 +11,14 @@ import type { Mm } from '../units/brand.ts';
  *
  * s runs from 0 at the peak to 1 at the tip, d is the distance from the tip along x. Near a plain tip the square of the
  * outline is linear in x, so the end is truly round. Derived for this project; a = 2, q = 1 gives g = 1 - s², an
- * exact ellipse. Where the outline runs straight, q = 0 to both sides of the run. Caliper readings bend it: its height
- * over the line from tip to tip is multiplied by a ratio that is a smooth function of x.
+ * exact ellipse.
  */
 export interface Outline {
-  /** First and last station of the peak; one and the same but for a straight run. */
-  readonly peak: readonly [Mm, Mm];
+  /** Where the nose's quarter ends; the tail's begins here too, or its own run before the end where it runs straight. */
+  readonly peak: Mm;
   readonly length: Mm;
   readonly nose: Quarter;
   readonly tail: Quarter;
-  /** Ratio of measured to drawn over x; null where nothing was measured. */
-  readonly bend: Pchip | null;
 }
 
 interface Quarter {
@@ -57,50 +53,27 @@ export interface End {
 /** Below this a quarter's own shape (m = 1) would no longer be monotone, so the leanness goes into the power m. */
 const LEANEST_ROUND = 0.73;
 
-/** Builds an outline from its two ends. The ends' `run`s are measured from their own end of the peak. */
-export function buildOutline(peak: readonly [Mm, Mm], length: Mm, nose: End, tail: End): Outline {
+/** A run that is shorter is one station, written down twice through an expression that rounds. */
+const LEAST_STRAIGHT_MM = 1e-6;
+
+/** Builds an outline from its two ends. What their `run`s leave of the length runs straight. */
+export function buildOutline(peak: Mm, length: Mm, nose: End, tail: End): Outline {
   const steepness = (end: End) => (end.rise ** 2 - end.half ** 2) / end.rise;
   const [noseA, tailA] = [steepness(nose), steepness(tail)];
-  // one curvature at the peak for both sides, never so sharp that a side would dip (q <= 3)
-  const curvature =
-    peak[1] > peak[0]
-      ? 0
-      : Math.min(
-          Math.sqrt(noseA * tailA) / (nose.run * tail.run),
-          (3 * noseA) / nose.run ** 2,
-          (3 * tailA) / tail.run ** 2,
-        );
+  const straight = length - nose.run - tail.run > LEAST_STRAIGHT_MM;
+  // one curvature at the peak for both sides, never so sharp that a side would dip (q <= 3); a straight run has none
+  const curvature = straight
+    ? 0
+    : Math.min(
+        Math.sqrt(noseA * tailA) / (nose.run * tail.run),
+        (3 * noseA) / nose.run ** 2,
+        (3 * tailA) / tail.run ** 2,
+      );
   return {
     peak,
     length,
     nose: buildQuarter(nose, (curvature * nose.run ** 2) / noseA),
     tail: buildQuarter(tail, (curvature * tail.run ** 2) / tailA),
-    bend: null,
-  };
-}
-
-/** Stations this close, as a share of the length, are one and the same to calipers: far less than a jaw's width. */
-const NEAR_SHARE = 0.01;
-
-/**
- * The outline bent by ratios of measured to drawn at stations in rising order: 1 at the peak unless one stands there
- * (or within a hundredth of the length), constant before the first and after the last. The height over the line from tip to tip is what is multiplied, so tips
- * stay where they are.
- */
-export function bend(outline: Outline, measured: readonly (readonly [Mm, number])[]): Outline {
-  if (measured.length === 0) return outline;
-  const near = NEAR_SHARE * outline.length;
-  const [from, to] = outline.peak;
-  const anchors = measured.some(([x]) => x >= from - near && x <= to + near) ? [] : from === to ? [from] : [from, to];
-  const nodes = [...measured, ...anchors.map((x) => [x, 1] as const)].toSorted((a, b) => a[0] - b[0]);
-  // level to both tips, so that the bend sets in without a kink
-  const all = [[0, nodes[0][1]] as const, ...nodes, [outline.length, nodes[nodes.length - 1][1]] as const];
-  return {
-    ...outline,
-    bend: pchip(
-      all.map(([x]) => x),
-      all.map(([, y]) => y),
-    ),
   };
 }
 
@@ -156,34 +129,7 @@ function shapeSlope(s: number, q: number, a: number): number {
  * tip's level with a slope of 0. At a tip itself the slope is infinite and is given as 0: callers treat poles apart.
  */
 export function outlineAt(outline: Outline, x: Mm, out: Float64Array, at: number): void {
-  drawnAt(outline, x, out, at);
-  if (outline.bend === null) return;
-  pchipAt(outline.bend, x, ratio);
-  const slant = (outline.tail.level - outline.nose.level) / outline.length;
-  const line = outline.nose.level + slant * x;
-  const over = out[at] - line;
-  out[at] = line + over * ratio[0];
-  out[at + 1] = slant + (out[at + 1] - slant) * ratio[0] + over * ratio[1];
-}
-
-const ratio = new Float64Array(2);
-const height = new Float64Array(2);
-
-/** Height of an outline at x over the datum, or half width. */
-export function heightOf(outline: Outline, x: Mm): Mm {
-  outlineAt(outline, x, height, 0);
-  return height[0];
-}
-
-/** Height of an outline at x over the line from tip to tip. */
-export function over(outline: Outline, x: Mm): Mm {
-  const { nose, tail, length } = outline;
-  return heightOf(outline, x) - (nose.level + ((tail.level - nose.level) * x) / length);
-}
-
-/** The outline before readings bend it. */
-function drawnAt(outline: Outline, x: Mm, out: Float64Array, at: number): void {
-  const towardsNose = x < outline.peak[0];
+  const towardsNose = x < outline.peak;
   const quarter = towardsNose ? outline.nose : outline.tail;
   const fromTip = towardsNose ? x : outline.length - x;
   if (fromTip <= 0) {
@@ -191,8 +137,8 @@ function drawnAt(outline: Outline, x: Mm, out: Float64Array, at: number): void {
     out[at + 1] = 0;
     return;
   }
-  // on a straight run the tail's quarter stands at its peak
-  const s = Math.max(0, 1 - fromTip / quarter.run);
+  // a straight run stays as high as its quarter's peak
+  const s = fromTip > quarter.run ? 0 : 1 - fromTip / quarter.run;
   const g = shape(s, quarter.q, quarter.a);
   const gSlope = shapeSlope(s, quarter.q, quarter.a);
   let square = quarter.swell * (quarter.m === 1 ? g : g ** quarter.m);

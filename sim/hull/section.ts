@@ -1,5 +1,6 @@
-import type { OvalSection } from '../design/design.ts';
+import type { OvalSection, Section } from '../design/design.ts';
 import { gamma } from '../numerics/gamma.ts';
+import type { BoardRing } from './board.ts';
 
 /**
  * Share of its box that a quarter of a superellipse |u|ⁿ + |v|ⁿ <= 1 fills: C(n) = Γ(1 + 1/n)² / Γ(1 + 2/n)
@@ -16,6 +17,8 @@ export function sectionAreaFactor(exponent: number): number {
  * (|u|ⁿ⁻¹, ±|v|ⁿ⁻¹) at the point on the smooth curve, before it is stretched to a section.
  */
 export interface UnitRing {
+  readonly kind: 'oval';
+  readonly section: OvalSection;
   /** Steps from keel to back; there is one more point than steps. */
   readonly steps: number;
   readonly across: Float64Array;
@@ -27,7 +30,15 @@ export interface UnitRing {
   readonly smoothUpright: Float64Array;
 }
 
-/** Builds the ring with an even number of steps from keel to back. */
+/** What the rings of a body have in common. */
+export type Ring = UnitRing | BoardRing;
+
+/** Builds the ring of a section with this many steps from keel to back, a multiple of four. */
+export function buildRing(section: Section, steps: number): Ring {
+  return section.kind === 'board' ? { kind: 'board', steps, section } : buildUnitRing(section, steps);
+}
+
+/** Builds the ring of an oval section with an even number of steps from keel to back. */
 export function buildUnitRing(section: OvalSection, steps: number): UnitRing {
   const points = steps + 1;
   const smoothAcross = new Float64Array(points);
@@ -49,6 +60,8 @@ export function buildUnitRing(section: OvalSection, steps: number): UnitRing {
   }
   const growth = equalAreaFactor(section, steps, smoothAcross, smoothUpright);
   return {
+    kind: 'oval',
+    section,
     steps,
     smoothAcross,
     smoothUpright,

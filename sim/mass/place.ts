@@ -198,13 +198,13 @@ function endAt(hull: Hull, end: 'nose' | 'tail', y: Mm, z: Mm): Mm {
   if (y !== 0) {
     // endless at the tip, where the section has no size
     const outside = (x: Mm) => Math.min(sectionMeasure(hull, stationOf(hull, x), y, z), 2) - 1;
-    const inner = hull.back.peak[end === 'nose' ? 0 : 1];
+    const inner = hull.back.peak;
     return outside(inner) < 0 ? bracketedRoot(outside, tip, inner, 1e-9).x : tip;
   }
   const tipHeight = end === 'nose' ? hull.back.nose.level : hull.back.tail.level;
   if (z === tipHeight) return tip;
   const outline = (x: Mm) => (z > tipHeight ? stationOf(hull, x).back : stationOf(hull, x).belly) - z;
-  return bracketedRoot(outline, tip, hull.back.peak[end === 'nose' ? 0 : 1], 1e-9).x;
+  return bracketedRoot(outline, tip, hull.back.peak, 1e-9).x;
 }
 
 function placePin(links: readonly LinkSpec[], { pin }: PinHinge, j: number): PlacedPin {

@@ -1,7 +1,6 @@
-import type { BoardSection, OvalSection } from '../design/design.ts';
-import { boardStation, emptyBoardRing, fillBoardRing } from '../hull/board.ts';
+import { type BoardRing, boardPoint } from '../hull/board.ts';
 import { type Hull, stationAt } from '../hull/hull.ts';
-import { buildUnitRing, type UnitRing } from '../hull/section.ts';
+import type { Ring, UnitRing } from '../hull/section.ts';
 import { type BevelFace, type Face, faceAt, isRound, type LinkSlot, type LinkSpec, slotFloor } from '../links/cut.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import type { Mm } from '../units/brand.ts';
@@ -18,12 +17,12 @@ export interface Growth {
  * runs from face to face (or tip): where it meets a face is solved for, and its stations are spread between by the
  * angle t of x = length (1 - cos t)/2, which crowds them towards the tips as the round ends need.
  */
-export function loftLink(hull: Hull, spec: LinkSpec, counts: LinkCounts, growth: Growth): Float64Array {
+export function loftLink(hull: Hull, ring: Ring, spec: LinkSpec, counts: LinkCounts, growth: Growth): Float64Array {
   const layout = layOutVertices(counts);
   const positions = new Float64Array(layout.vertexCount * 3);
   const foreFace = spec.foreFace && grownFace(spec.foreFace, growth.face);
   const aftFace = spec.aftFace && grownFace(spec.aftFace, growth.face);
-  const skin = skinOf(hull, counts.steps, growth.skin);
+  const skin = skinPoint(hull, ring, growth.skin);
 
   for (let k = 0; k <= counts.steps; k++) {
     const from = foreFace ? meetFace(skin, k, foreFace, hull.length) : 0;
@@ -78,16 +77,25 @@ interface SkinPoint {
   readonly point: Float64Array;
 }
 
-function skinOf(hull: Hull, steps: number, growth: Mm): SkinPoint {
-  const { section } = hull;
-  return section.kind === 'board'
-    ? boardSkin(hull, section, steps, growth)
-    : ovalSkin(hull, section, buildUnitRing(section, steps), growth);
+function skinPoint(hull: Hull, ring: Ring, growth: Mm): SkinPoint {
+  return ring.kind === 'board' ? boardSkin(hull, ring, growth) : ovalSkin(hull, ring, growth);
 }
 
-function ovalSkin(hull: Hull, { breadth }: OvalSection, ring: UnitRing, growth: Mm): SkinPoint {
+function boardSkin(hull: Hull, ring: BoardRing, growth: Mm): SkinPoint {
   const station = new Float64Array(6);
   const point = new Float64Array(3);
+  const at = (k: number, x: Mm) => {
+    stationAt(hull, x, station);
+    point[0] = x;
+    boardPoint(ring, k, station, growth, point);
+  };
+  return { at, point };
+}
+
+function ovalSkin(hull: Hull, ring: UnitRing, growth: Mm): SkinPoint {
+  const station = new Float64Array(6);
+  const point = new Float64Array(3);
+  const { breadth } = ring.section;
   const at = (k: number, x: Mm) => {
     stationAt(hull, x, station);
     const [back, backSlope, belly, bellySlope, half, halfSlope] = station;
@@ -113,39 +121,6 @@ function ovalSkin(hull: Hull, { breadth }: OvalSection, ring: UnitRing, growth: 
         point[0] += (growth * gx) / long;
         point[1] += (growth * gy) / long;
         point[2] += (growth * gz) / long;
-      }
-    }
-  };
-  return { at, point };
-}
-
-function boardSkin(hull: Hull, section: BoardSection, steps: number, growth: Mm): SkinPoint {
-  const station = new Float64Array(6);
-  const point = new Float64Array(3);
-  const ring = emptyBoardRing(steps);
-  const at = (k: number, x: Mm) => {
-    // flat faces give line after line the same stations, but bevels do not: the ring is made for each
-    stationAt(hull, x, station);
-    const [back, backSlope, belly, bellySlope, half, halfSlope] = station;
-    const board = boardStation(section, half, back, belly);
-    fillBoardRing(board, ring);
-    point[0] = x;
-    point[1] = ring.across[k];
-    point[2] = ring.upright[k];
-    if (growth > 0) {
-      const [ny, nz] = [ring.normalAcross[k], ring.normalUpright[k]];
-      const upper = nz > 0 || (nz === 0 && ring.upright[k] > (back + belly) / 2);
-      const [radius, bit] = upper ? [board.backRadius, section.backEdge] : [board.bellyRadius, section.bellyEdge];
-      // an edge that fills the section shrinks with it
-      const radiusSlope = radius === bit ? 0 : radius === half ? halfSlope : (backSlope - bellySlope) / 2;
-      // how the smooth skin moves along its own normal as x goes aft
-      const outward =
-        ny * halfSlope + (nz > 0 ? nz * backSlope : nz * bellySlope) + radiusSlope * (1 - ny - Math.abs(nz));
-      const long = Math.sqrt(1 + outward * outward);
-      if (Number.isFinite(outward)) {
-        point[0] -= (growth * outward) / long;
-        point[1] += (growth * ny) / long;
-        point[2] += (growth * nz) / long;
       }
     }
   };

@@ -1,6 +1,7 @@
 import type { Coat } from '../design/design.ts';
 import { SimError } from '../flow/outcome.ts';
 import type { Hull } from '../hull/hull.ts';
+import { buildRing } from '../hull/section.ts';
 import { type Face, isRound, type LinkSlot, type LinkSpec, meanFallBack, slotFloor } from '../links/cut.ts';
 import { scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import type { Mm, Mm2, Mm3 } from '../units/brand.ts';
@@ -61,7 +62,8 @@ function meshAt(hull: Hull, spec: LinkSpec, detail: Detail, growth: Growth): Mes
     slots: spec.slots.length,
     ...roundCounts(spec),
   };
-  return { topology: linkTopology(counts), positions: loftLink(hull, spec, counts, growth) };
+  const ring = buildRing(hull.section, counts.steps);
+  return { topology: linkTopology(counts), positions: loftLink(hull, ring, spec, counts, growth) };
 }
 
 /** Which faces of a link are round, for its counts; nothing where none is. */

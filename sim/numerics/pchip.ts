@@ -1,4 +1,4 @@
-/** A piecewise cubic through points, with its slope at each: plain data. */
+/** A monotone piecewise cubic: knots in rising order of x, and the slope at each. Plain data. */
 export interface Pchip {
   readonly x: readonly number[];
   readonly y: readonly number[];
@@ -6,53 +6,50 @@ export interface Pchip {
 }
 
 /**
- * The cubic through points (x strictly rising, at least two) that never rises or falls where they do not: slopes by
- * Fritsch and Butland, A method for constructing local monotone piecewise cubic interpolants, SIAM J. Sci. Stat.
- * Comput. 5 (1984) 300–304, ends by the three-point formula kept monotone, as in the Fortran package PCHIP (PCHIM).
+ * The piecewise cubic Hermite curve through two knots or more (x strictly rising) that never overshoots: between two
+ * knots it stays between their values. Slopes are weighted harmonic means of the neighbouring secants, 0 where those
+ * turn (F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304); at the ends the three-point slope,
+ * cut back where it would overshoot.
  */
-export function pchip(x: readonly number[], y: readonly number[]): Pchip {
-  const last = x.length - 1;
-  const step = x.slice(1).map((to, i) => to - x[i]);
-  const secant = step.map((h, i) => (y[i + 1] - y[i]) / h);
+export function buildPchip(x: readonly number[], y: readonly number[]): Pchip {
+  const steps = x.slice(1).map((to, i) => to - x[i]);
+  const secants = steps.map((step, i) => (y[i + 1] - y[i]) / step);
+  const last = secants.length - 1;
   const slope = x.map((_, i) => {
-    if (last === 1) return secant[0];
-    if (i === 0) return endSlope(step[0], step[1], secant[0], secant[1]);
-    if (i === last) return endSlope(step[last - 1], step[last - 2], secant[last - 1], secant[last - 2]);
-    return innerSlope(step[i - 1], step[i], secant[i - 1], secant[i]);
+    if (last === 0) return secants[0];
+    if (i === 0) return endSlope(steps[0], steps[1], secants[0], secants[1]);
+    if (i > last) return endSlope(steps[last], steps[last - 1], secants[last], secants[last - 1]);
+    const [before, after] = [secants[i - 1], secants[i]];
+    if (!(before * after > 0)) return 0;
+    const [w1, w2] = [2 * steps[i] + steps[i - 1], steps[i] + 2 * steps[i - 1]];
+    return (w1 + w2) / (w1 / before + w2 / after);
   });
   return { x, y, slope };
 }
 
-/** Weighted harmonic mean of the two secants; 0 at a peak, a trough or a level stretch. */
-function innerSlope(before: number, after: number, secantBefore: number, secantAfter: number): number {
-  if (secantBefore * secantAfter <= 0) return 0;
-  const [a, b] = [2 * after + before, after + 2 * before];
-  return (a + b) / (a / secantBefore + b / secantAfter);
+/** Slope at an end from the two secants next to it. */
+function endSlope(step: number, further: number, secant: number, beyond: number): number {
+  const slope = ((2 * step + further) * secant - step * beyond) / (step + further);
+  if (!(slope * secant > 0)) return 0;
+  return secant * beyond < 0 && Math.abs(slope) > 3 * Math.abs(secant) ? 3 * secant : slope;
 }
 
-function endSlope(near: number, next: number, secantNear: number, secantNext: number): number {
-  const slope = ((2 * near + next) * secantNear - near * secantNext) / (near + next);
-  if (slope * secantNear <= 0) return 0;
-  return secantNear * secantNext < 0 && Math.abs(slope) > 3 * Math.abs(secantNear) ? 3 * secantNear : slope;
-}
-
-/** Value and slope at `at`, constant beyond the ends, into out[0] and out[1]. */
+/** Value and slope at a place, into out[0] and out[1]. Beyond the ends the curve keeps its end value. */
 export function pchipAt({ x, y, slope }: Pchip, at: number, out: Float64Array): void {
   const last = x.length - 1;
-  if (at <= x[0] || at >= x[last]) {
-    out[0] = at <= x[0] ? y[0] : y[last];
+  if (at < x[0] || at > x[last]) {
+    out[0] = at < x[0] ? y[0] : y[last];
     out[1] = 0;
     return;
   }
   let i = 0;
-  while (at >= x[i + 1]) i++;
-  const h = x[i + 1] - x[i];
-  const t = (at - x[i]) / h;
-  const rise = y[i + 1] - y[i];
-  // Hermite: y + h t (slope + t ((3 secant - 2 s0 - s1) + t (s0 + s1 - 2 secant)))
-  const secant = rise / h;
-  const b = 3 * secant - 2 * slope[i] - slope[i + 1];
-  const c = slope[i] + slope[i + 1] - 2 * secant;
-  out[0] = y[i] + h * t * (slope[i] + t * (b + t * c));
-  out[1] = slope[i] + t * (2 * b + 3 * t * c);
+  while (i < last - 1 && at >= x[i + 1]) i++;
+  const step = x[i + 1] - x[i];
+  const s = (at - x[i]) / step;
+  const secant = (y[i + 1] - y[i]) / step;
+  // Newton's form of the Hermite cubic: exact at both knots of a constant stretch
+  const b = (3 * secant - 2 * slope[i] - slope[i + 1]) * step;
+  const c = (slope[i] + slope[i + 1] - 2 * secant) * step;
+  out[0] = s === 1 ? y[i + 1] : y[i] + s * (slope[i] * step + s * (b + s * c));
+  out[1] = slope[i] + (s * (2 * b + 3 * s * c)) / step;
 }

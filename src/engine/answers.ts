@@ -16,10 +16,15 @@ export interface Answers {
   /** heldFor === askedFor: nothing shown is out of date. */
   readonly fresh: boolean;
   readonly detail: Detail;
+  /** false: how good the sums are, and how else it can rest, is yet to come. */
+  readonly done: boolean;
   readonly bait: BaitOutcomes;
   /** From nose to tail. */
   readonly links: readonly LinkOutcomes[];
-  /** The last run of each detail: coarse and full runs take turns, and what one repeats is not sent again. */
+  /**
+   * What is known of the last run of each detail, from which what is not sent again is taken: coarse and full runs take
+   * turns, and a run that is not done has not yet driven out the rest of the one before.
+   */
   readonly runs: { readonly [D in Detail]: Run };
   readonly lastGood: LastGood;
   /** A bug in the sums, in words; null while all is well. */
@@ -28,7 +33,8 @@ export interface Answers {
 
 /**
  * Values to keep in sight, dimmed, while the newest design cannot be worked out. What makes up the picture (links,
- * hardware, assembled, and every link's answers) changes only as a whole: never a new body in an old attitude.
+ * hardware, assembled, and every link's answers) changes only as a whole: never a new body in an old attitude. How good
+ * the sums are and how else it can rest stays from the run before, of the same bait, until the newest comes to it.
  */
 export interface LastGood {
   readonly bait: Partial<BaitAnswers>;
@@ -48,6 +54,7 @@ const NOTHING_YET: Answers = {
   heldFor: 0,
   fresh: true,
   detail: 'full',
+  done: true,
   ...NO_RUN,
   runs: { drag: NO_RUN, full: NO_RUN },
   lastGood: { bait: {}, links: [] },
@@ -75,7 +82,7 @@ export function markAsked(seq: number): void {
   answersStore.setState(({ heldFor }) => ({ askedFor: seq, fresh: heldFor === seq }));
 }
 
-/** Takes in a whole run at once. One for an older design than the one held is late and is dropped. */
+/** Takes in a report at once. One for an older design than the one held is late and is dropped. */
 export function takeReport(report: Report): void {
   answersStore.setState((held) => (report.seq < held.heldFor ? held : withReport(held, report)));
 }
@@ -87,14 +94,16 @@ export function takeFault(message: string): void {
 
 /** The answers after a run: what changed is new, what is present stays the same object, the rest is gone. */
 function withReport(held: Answers, report: Report): Answers {
-  const run = runFrom(held.runs[report.detail], report);
+  const before = held.runs[report.detail];
+  const run = runFrom(before, report);
   return {
     askedFor: held.askedFor,
     heldFor: report.seq,
     fresh: report.seq === held.askedFor,
     detail: report.detail,
+    done: report.done,
     ...run,
-    runs: { ...held.runs, [report.detail]: run },
+    runs: { ...held.runs, [report.detail]: report.done ? run : laidOver(before, run) },
     lastGood: nextLastGood(held.lastGood, run),
     fault: null,
   };
@@ -116,6 +125,14 @@ function runFrom(before: Run, report: Report): Run {
   };
 }
 
+/** A run that is not done, with what the one before it had of what is yet to come. */
+function laidOver(before: Run, run: Run): Run {
+  const links = Array.from({ length: Math.max(before.links.length, run.links.length) }, (_, index) =>
+    keepIfSame(before.links[index], { ...before.links[index], ...run.links[index] }),
+  );
+  return { bait: keepIfSame(before.bait, { ...before.bait, ...run.bait }), links };
+}
+
 function placeFor(links: Record<string, unknown>[], index: number): Record<string, unknown> {
   while (links.length <= index) links.push({});
   return links[index] as Record<string, unknown>;
@@ -131,6 +148,9 @@ function keepIfSame<Part extends object>(before: Part | undefined, next: Part): 
 
 const PICTURE = ['links', 'hardware', 'assembled'] as const;
 const LINK_PARTS = ['mesh', 'solid', 'wetted', 'ledger', 'float'] as const;
+/** What comes after the picture. */
+const BAIT_LATER = ['assembledAccuracy', 'assembledAttitudes'] as const;
+const LINK_LATER = ['accuracy', 'attitudes'] as const;
 
 function nextLastGood(before: LastGood, { bait, links }: Run): LastGood {
   const whole =
@@ -138,16 +158,37 @@ function nextLastGood(before: LastGood, { bait, links }: Run): LastGood {
     PICTURE.every((name) => bait[name]?.status === 'ok') &&
     links.every((link) => LINK_PARTS.every((name) => link[name]?.status === 'ok'));
   const good = goodParts(bait);
-  if (whole) return { bait: { ...before.bait, ...good }, links: links.map((link) => goodParts(link)) };
+  // the longer list of warnings holds the shorter: it is of no use beside a newer one
+  const { allWarnings, ...rest } = before.bait;
+  const known = good.warnings === undefined && allWarnings !== undefined ? before.bait : rest;
+  if (whole) {
+    const isSame = before.bait.design?.name === good.design?.name && before.links.length === links.length;
+    return {
+      bait: { ...(isSame ? known : without(known, BAIT_LATER)), ...good },
+      links: links.map((link, index) => ({
+        ...(isSame ? only(before.links[index], LINK_LATER) : {}),
+        ...goodParts(link),
+      })),
+    };
+  }
 
-  // the picture stays as it was; only what there never was is taken
-  const kept = Object.fromEntries(
-    Object.entries(before.bait).filter(([name]) => PICTURE.some((part) => part === name)),
-  );
+  // the picture stays as it was, with all that is said of it; only what there never was is taken
   return {
-    bait: { ...before.bait, ...good, ...kept },
+    bait: { ...known, ...good, ...only(before.bait, [...PICTURE, ...BAIT_LATER]) },
     links: before.links.length > 0 ? before.links : links.map((link) => goodParts(link)),
   };
+}
+
+function only<Parts extends object>(parts: Parts | undefined, names: readonly (keyof Parts)[]): Partial<Parts> {
+  const kept: Partial<Parts> = {};
+  for (const name of names) if (parts?.[name] !== undefined) kept[name] = parts[name];
+  return kept;
+}
+
+function without<Parts extends object>(parts: Parts, names: readonly (keyof Parts)[]): Partial<Parts> {
+  const kept: Partial<Parts> = { ...parts };
+  for (const name of names) delete kept[name];
+  return kept;
 }
 
 /** The values of those outcomes that are ok. */

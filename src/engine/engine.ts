@@ -12,11 +12,14 @@ export interface StepSource {
  */
 const STRETCH_MS = 8;
 
+/** With this answer everything that the page draws is there; what follows only judges it, and takes longer. */
+const DRAWN: Step['name'] = 'warnings';
+
 /**
  * Drains the pipeline, one run at a time, newest design first.
  *
  * Between steps it takes a breath, in which newer designs arrive. A full run ends there and then when one has: what it
- * would show is out of date. A drag run is short and is let finish, or else a hand that never rests would see nothing
+ * would show is out of date. It tells of what can be drawn before it goes on to what takes longer. A drag run is short and is let finish, or else a hand that never rests would see nothing
  * on a slow machine; of the designs that came meanwhile only the newest is worked out.
  *
  * takeBreath lets waiting messages in; now is a clock in milliseconds.
@@ -32,25 +35,27 @@ export function createEngine(
   let waiting: Ask | null = null;
   let busy = false;
 
-  /** The run's report, or null when it gave way to a newer design. */
+  /** The run's last report, or null when it gave way to a newer design. */
   async function run(ask: Ask): Promise<Report | null> {
     const made = new Map<string, Step>();
     let breathedAt = now();
     for (const step of source.steps(ask.file, ask)) {
       made.set(stepKey(step), step);
-      if (now() - breathedAt < STRETCH_MS) continue;
+      const isDrawn = step.name === DRAWN && ask.detail === 'full';
+      if (!isDrawn && now() - breathedAt < STRETCH_MS) continue;
       await takeBreath();
       if (waiting !== null && ask.detail === 'full') return null;
+      if (isDrawn) tell({ kind: 'report', report: reportOf(ask, made, false) });
       breathedAt = now();
     }
-    return reportOf(ask, made);
+    return reportOf(ask, made, true);
   }
 
-  function reportOf(ask: Ask, made: ReadonlyMap<string, Step>): Report {
+  function reportOf(ask: Ask, made: ReadonlyMap<string, Step>, done: boolean): Report {
     const held = heldOf[ask.detail];
-    heldOf[ask.detail] = made;
+    heldOf[ask.detail] = new Map(done ? made : [...held, ...made]);
     const changed = [...made].filter(([key, step]) => held.get(key)?.outcome !== step.outcome).map(([, step]) => step);
-    return { seq: ask.seq, detail: ask.detail, present: [...made.keys()], changed };
+    return { seq: ask.seq, detail: ask.detail, done, present: [...made.keys()], changed };
   }
 
   async function drain(): Promise<void> {

@@ -13,11 +13,16 @@ export interface Ask {
   readonly detail: Detail;
 }
 
-/** One whole run, sent when it is done, so that a new body never stands at an old waterline. */
+/**
+ * A run, sent when body, waterline and numbers are all there, so that a new body never stands at an old waterline. A
+ * full run is sent once more when what takes longer is there too: how good the sums are, and how else it can rest.
+ */
 export interface Report {
   readonly seq: number;
   readonly detail: Detail;
-  /** Every answer of the run, as `stepKey` names it; one that is not listed is gone. */
+  /** false: more of this run is to come, and until then what the last run of this detail had of it stays known. */
+  readonly done: boolean;
+  /** Every answer of the run so far, as `stepKey` names it; one that is not listed is gone, or yet to come. */
   readonly present: readonly string[];
   /** Only the answers that are not the same object as in the last run of this detail. */
   readonly changed: readonly Step[];

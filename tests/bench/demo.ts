@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import type { DesignFile } from '../../sim/design/file.ts';
 import { readDesignText } from '../../sim/design/read.ts';
+import { buildRing } from '../../sim/hull/section.ts';
 import type { FloatingBody } from '../../sim/hydro/body.ts';
 import { linkTree } from '../../sim/hydro/link-tree.ts';
 import { loftLink } from '../../sim/mesh/loft.ts';
@@ -52,7 +53,10 @@ export function meshAt({ bait, links }: AllAnswers, link: number, { bands, steps
   };
   return {
     topology: linkTopology(counts),
-    positions: loftLink(bait.hull, spec, counts, { skin: skinGrowth, face: faceGrowth }),
+    positions: loftLink(bait.hull, buildRing(bait.hull.section, counts.steps), spec, counts, {
+      skin: skinGrowth,
+      face: faceGrowth,
+    }),
   };
 }
 

@@ -47,9 +47,9 @@ async function openPage(options: BrowserContextOptions = {}, before?: (page: Pag
   return page;
 }
 
-/** Waits until what is shown is of the newest design, at full detail. */
+/** Waits until all that is shown is of the newest design, at full detail. */
 async function settled(page: Page): Promise<void> {
-  await page.locator('.sheet[data-fresh=true][data-detail=full]').waitFor();
+  await page.locator('.sheet[data-fresh=true][data-detail=full][data-done=true]').waitFor();
 }
 
 /** Types a number and leaves the field by Enter. */

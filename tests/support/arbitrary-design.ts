@@ -142,11 +142,11 @@ function body({ length, height, width }: Bait): fc.Arbitrary<BodyEntry> {
     readings: seldom(
       fc.uniqueArray(
         fc.record({
-          x_mm: decimal(0.1, 0.9).map((share) => rounded(share * length)),
-          height_mm: maybe(decimal(0.6, 0.9).map((share) => rounded(share * height))),
-          width_mm: decimal(0.6, 0.9).map((share) => rounded(share * width)),
+          x_mm: decimal(0.25, 0.65).map((share) => rounded(share * length)),
+          height_mm: maybe(decimal(0.8, 1).map((share) => rounded(share * height))),
+          width_mm: decimal(0.8, 1).map((share) => rounded(share * width)),
         }),
-        { maxLength: 3, comparator: (a, b) => Math.abs(a.x_mm - b.x_mm) < 0.02 * length },
+        { maxLength: 3, comparator: (a, b) => Math.abs(a.x_mm - b.x_mm) < 0.08 * length },
       ),
     ),
     back: decimal(0.35, 0.65),

@@ -1,8 +1,8 @@
 import type { Body } from '../../sim/design/design.ts';
 import { buildHull, type Hull } from '../../sim/hull/hull.ts';
 
-/** A plain round tip. */
-const TIP: Body['nose'] = { depth: 0, width: 0, round: 1 };
+/** A plain round tip at the tail, on the datum. */
+const NO_STEM: Body['tail'] = { z: 0, depth: 0, width: 0, round: 1 };
 
 /** A body whose four outlines have one fullness all round and peak half way along, between tips on the datum. */
 function evenBody(length: number, width: number, height: number, share: number, exponent: number): Body {
@@ -15,10 +15,10 @@ function evenBody(length: number, width: number, height: number, share: number, 
     deepest: [length / 2, length / 2],
     widest: [length / 2, length / 2],
     fullness: { back: fullness, belly: fullness, plan: fullness },
-    nose: TIP,
-    tail: { z: 0, ...TIP },
-    section: { kind: 'oval', above: exponent, below: exponent, breadth: 0.5 },
+    nose: { depth: 0, width: 0, round: 1 },
     readings: [],
+    tail: NO_STEM,
+    section: { kind: 'oval', above: exponent, below: exponent, breadth: 0.5 },
   };
 }
 
@@ -41,10 +41,10 @@ export const SHAD: Body = {
   deepest: [50.4, 50.4],
   widest: [47.6, 47.6],
   fullness: { back: { nose: 0.79, tail: 0.74 }, belly: { nose: 0.8, tail: 0.6 }, plan: { nose: 0.83, tail: 0.78 } },
-  nose: TIP,
+  nose: { depth: 0, width: 0, round: 1 },
+  readings: [],
   tail: { z: 2, depth: 10, width: 4, round: 3 },
   section: { kind: 'oval', above: 2.6, below: 1.7, breadth: 0.6 },
-  readings: [],
 };
 
 /** Cut from a board: flat flanks with edges of two radii, straight runs of their own, blunt at both ends. */

@@ -4,6 +4,7 @@ import {
   ballastStation,
   ballastSum,
   ballastWanted,
+  chamberNet,
   leadMore,
   lineMass,
   netMass,
@@ -51,13 +52,11 @@ interface Brought {
 }
 
 /** Mass a hole brings against the wood that was there, and its moment. */
-function broughtBy({ name, hole, lead, plug, volume, centre }: PlacedHole, wood: number): Brought {
+function broughtBy({ name, hole, lead, plug, air, volume, centre }: PlacedHole, wood: number): Brought {
   const leadMass = lead?.mass ?? 0;
   const net = worked('g', leadMass + plug.mass - wood * volume);
-  const values = {
-    rho_l: given('g/mm^3', hole.lead?.stock.density ?? 0, hole.lead ? undefined : 'none'),
+  const both = {
     rho_w: given('g/mm^3', wood),
-    v_l: worked('mm^3', lead?.volume ?? 0),
     rho_p: densityOf(hole.plugDensity),
     v_p: worked('mm^3', plug.volume),
   };
@@ -65,7 +64,18 @@ function broughtBy({ name, hole, lead, plug, volume, centre }: PlacedHole, wood:
   return {
     net,
     moment: add(filled, scale(centre, -wood * volume)),
-    sum: putIn(ballastNet, name, values, net),
+    sum: air
+      ? putIn(chamberNet, name, { ...both, v_a: worked('mm^3', air.volume) }, net)
+      : putIn(
+          ballastNet,
+          name,
+          {
+            ...both,
+            rho_l: given('g/mm^3', hole.lead?.stock.density ?? 0, hole.lead ? undefined : 'none'),
+            v_l: worked('mm^3', lead?.volume ?? 0),
+          },
+          net,
+        ),
   };
 }
 

@@ -67,6 +67,8 @@ export function displacedBy(line: LedgerLine, link: CheckedLink, { eyes, pins, h
       return { out, in: named(holes, line.name)?.lead?.volume ?? 0 };
     case 'plug':
       return { out, in: holes.find((hole) => line.name === `${hole.name}, plug`)?.plug.volume ?? 0 };
+    case 'air':
+      return { out, in: holes.find((hole) => line.name === `${hole.name}, air`)?.air?.volume ?? 0 };
     case 'fin': {
       const fin = named(fins, line.name);
       return { out: fin?.outsideVolume ?? 0, in: fin?.tab?.volume ?? 0 };

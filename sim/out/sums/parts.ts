@@ -150,7 +150,7 @@ function plugCase({ hole, leadVolume }: Filled): Case {
   const values = {
     rho_p: densityOf(hole.hole.plugDensity),
     v_h: drawn('mm^3', hole.volume),
-    v_l: leadVolume ?? given('mm^3', 0, 'none'),
+    v_l: leadVolume ?? (hole.air ? worked('mm^3', hole.air.volume) : given('mm^3', 0, 'none')),
   };
   return putIn(plugMass, `${hole.name}, plug`, values, worked('g', hole.plug.mass));
 }

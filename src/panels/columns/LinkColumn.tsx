@@ -3,6 +3,7 @@ import { useAnswers } from '../../engine/answers.ts';
 import { useAmounts } from '../../view/amounts.ts';
 import { show, useView } from '../../view/view.ts';
 import { Numbers } from '../numbers/Numbers.tsx';
+import { OtherRests } from '../numbers/OtherRests.tsx';
 import { StateMark } from '../numbers/StateMark.tsx';
 import { issueWords } from '../trouble/issue-words.ts';
 
@@ -11,6 +12,9 @@ export function LinkColumn({ spec }: { readonly spec: LinkSpec }) {
   const { index, name, span } = spec;
   const outcome = useAnswers((answers) => answers.links[index]?.float);
   const before = useAnswers((answers) => answers.lastGood.links[index]?.float);
+  const known = useAnswers((answers) => answers.lastGood.links[index]?.accuracy);
+  const attitudes = useAnswers((answers) => answers.lastGood.links[index]?.attitudes);
+  const isAwaited = useAnswers((answers) => answers.links[index]?.attitudes?.status !== 'ok');
   const shown = useView((view) => view.shown);
   const amounts = useAmounts();
   const float = outcome?.status === 'ok' ? outcome.value : before;
@@ -32,13 +36,16 @@ export function LinkColumn({ spec }: { readonly spec: LinkSpec }) {
         {float === undefined ? (
           <p className="verdict">Not worked out yet</p>
         ) : (
-          <p className="verdict">
-            <StateMark state={float.state} />
-            <span>{linkVerdict(name, float, amounts)}</span>
-          </p>
+          <>
+            <p className="verdict">
+              <StateMark state={float.state} />
+              <span>{linkVerdict(name, float, amounts)}</span>
+            </p>
+            <OtherRests attitudes={attitudes} float={float} isOld={isAwaited} />
+          </>
         )}
       </div>
-      {float === undefined ? <div /> : <Numbers float={float} />}
+      {float === undefined ? <div /> : <Numbers float={float} accuracy={known} />}
       <p className="span">
         {amounts.ruled(span[0])} to {amounts.ruled(span[1])}
       </p>

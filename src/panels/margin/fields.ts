@@ -24,6 +24,8 @@ interface Place {
   readonly edited: string;
   /** The value as worked out, in the file's unit, for what is an expression or left out. */
   readonly worked: number | undefined;
+  /** Another place whose issues belong here too. */
+  readonly within?: string;
   readonly edit?: (value: number) => Edit;
 }
 
@@ -36,7 +38,7 @@ function field(file: DesignFile, place: Place): Field {
     kind: place.kind,
     value: typeof written === 'number' ? written : (place.worked ?? null),
     note: noteFor(file, written, path),
-    paths: path === place.path ? [path] : [path, place.path],
+    paths: [path, ...(path === place.path ? [] : [place.path]), ...(place.within === undefined ? [] : [place.within])],
     edited: place.edited,
     edit: place.edit ?? ((value) => (design) => withValueAt(design, path, value)),
   };
@@ -61,25 +63,28 @@ function noteFor(file: DesignFile, written: unknown, path: string): string | nul
   return typeof dimension === 'string' ? `${written}, from ${dimension}` : written;
 }
 
-/** Length, height, width, and where the outlines are at their greatest. */
+/** Length, height, width, and where the outlines are at their greatest: two places where they run straight. */
 export function bodyFields(file: DesignFile, design: Design | undefined): readonly Field[] {
   const body = design?.body;
   const size = (label: string, key: 'length' | 'height' | 'width') =>
     field(file, { label, kind: 'length', path: `body.${key}_mm`, edited: key, worked: body?.[key] });
-  const station = (label: string, key: 'deepest' | 'widest') =>
-    field(file, {
-      label,
-      kind: 'length',
-      path: `body.${key}_x_mm`,
-      edited: `${key} station`,
-      worked: body?.[key][0],
-    });
+  const station = (word: string, key: 'deepest' | 'widest') => {
+    const path = `body.${key}_x_mm`;
+    const place = { kind: 'length', edited: `${key} station` } as const;
+    if (!Array.isArray(valueAt(file, path))) {
+      return [field(file, { ...place, label: `${word} at`, path, worked: body?.[key][0] })];
+    }
+    return [
+      field(file, { ...place, label: `${word} from`, path: `${path}.0`, within: path, worked: body?.[key][0] }),
+      field(file, { ...place, label: `${word} to`, path: `${path}.1`, worked: body?.[key][1] }),
+    ];
+  };
   return [
     size('Length', 'length'),
     size('Height', 'height'),
     size('Width', 'width'),
-    station('Deepest at', 'deepest'),
-    station('Widest at', 'widest'),
+    ...station('Deepest', 'deepest'),
+    ...station('Widest', 'widest'),
   ];
 }
 

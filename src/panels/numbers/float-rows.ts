@@ -1,5 +1,16 @@
-import type { Amounts } from '../../../sim/index.ts';
-import { degreeFromRadian, type Float, formatAngle, formatNumber, formatPercent } from '../../../sim/index.ts';
+import {
+  type Accuracy,
+  type Amounts,
+  amountsIn,
+  type Digits,
+  degreeFromRadian,
+  type Float,
+  formatAngle,
+  formatLength,
+  formatNumber,
+  formatPercent,
+  type UnitSystem,
+} from '../../../sim/index.ts';
 
 /** A number in plain words. */
 export interface Row {
@@ -7,43 +18,57 @@ export interface Row {
   readonly value: string;
 }
 
-/** Angles are given to a tenth of a degree; less than half of it is none. */
-const NO_TURN_DEG = 0.05;
+/** As finely as a bait is ever given; taken before it is known how good the sums are. */
+const FINEST: Digits = { draft: 1, proud: 1, trim: 1, heel: 1, gm: 2 };
+
+/** Inches where no decimal of a millimetre is meant, and where one is. */
+const INCH_DIGITS = { rough: 2, fine: 3 } as const;
 
 /** Grams that are differences of weights: a hundredth shows what a coat or a ring does. */
 const FINE = { digits: 2 } as const;
 
-/** The few numbers of a bait or a link at rest, in the maker's words. */
-export function floatRows(float: Float, amounts: Amounts): readonly Row[] {
+/**
+ * The few numbers of a bait or a link at rest, in the maker's words, to as many decimals as the sums are good for.
+ * accuracy: undefined until it is known.
+ */
+export function floatRows(float: Float, units: UnitSystem, accuracy: Accuracy | undefined): readonly Row[] {
+  const amounts = amountsIn(units);
+  const digits = accuracy?.digits ?? FINEST;
+  const length = (name: 'draft' | 'proud' | 'gm', value: number) => lengthTo(value, units, digits[name]);
   return [
     { label: 'Weighs', value: amounts.mass(float.mass) },
     ...(float.draft === null || float.proud === null
       ? [{ label: 'Net in water', value: amounts.mass(float.netWet, { ...FINE, signed: true }) }]
       : [
-          { label: 'Draft', value: amounts.length(float.draft) },
-          { label: 'Proud', value: amounts.length(float.proud) },
+          { label: 'Draft', value: length('draft', float.draft) },
+          { label: 'Proud', value: length('proud', float.proud) },
         ]),
-    { label: 'Trim', value: trimWords(float) },
-    { label: 'Heel', value: heelWords(float) },
-    steadiness(float, amounts),
+    { label: 'Trim', value: trimWords(float, digits.trim) },
+    { label: 'Heel', value: heelWords(float, digits.heel) },
+    // under water what rights a body is how far its buoyancy sits over its weight
+    { label: float.offset === null ? 'Buoyancy over weight' : 'Steadiness, GM', value: length('gm', float.gm) },
     { label: 'Reserve', value: `${amounts.mass(-float.netWet, FINE)}, ${formatPercent(float.reserveShare)}` },
   ];
 }
 
-function trimWords({ trim }: Float): string {
-  if (Math.abs(degreeFromRadian(trim)) < NO_TURN_DEG) return 'level';
-  return `${formatAngle(Math.abs(trim))} ${trim > 0 ? 'nose-down' : 'tail low'}`;
+function lengthTo(length: number, units: UnitSystem, digits: number): string {
+  if (units === 'mm-g') return formatLength(length, 'mm', { digits });
+  return formatLength(length, 'in', { digits: digits === 0 ? INCH_DIGITS.rough : INCH_DIGITS.fine });
 }
 
-function heelWords({ heel }: Float): string {
-  if (Math.abs(degreeFromRadian(heel)) < NO_TURN_DEG) return 'upright';
-  return `${formatAngle(Math.abs(heel))} to ${heel > 0 ? 'starboard' : 'port'}`;
+function trimWords({ trim }: Float, digits: number): string {
+  if (isNone(trim, digits)) return 'level';
+  return `${formatAngle(Math.abs(trim), { digits })} ${trim > 0 ? 'nose-down' : 'tail low'}`;
 }
 
-/** Under water what rights a body is how far its buoyancy sits over its weight. */
-function steadiness(float: Float, amounts: Amounts): Row {
-  const label = float.offset === null ? 'Buoyancy over weight' : 'Steadiness, GM';
-  return { label, value: amounts.length(float.gm, FINE) };
+function heelWords({ heel }: Float, digits: number): string {
+  if (isNone(heel, digits)) return 'upright';
+  return `${formatAngle(Math.abs(heel), { digits })} to ${heel > 0 ? 'starboard' : 'port'}`;
+}
+
+/** Less than half of the last decimal is no turn. */
+function isNone(angle: number, digits: number): boolean {
+  return Math.abs(degreeFromRadian(angle)) < 0.5 / 10 ** digits;
 }
 
 /** A place along the bait: `37.8 mm`, or in the unit shown. */

@@ -3,14 +3,19 @@ import { useAnswers } from '../../engine/answers.ts';
 import { useAmounts } from '../../view/amounts.ts';
 import { useView } from '../../view/view.ts';
 import { Numbers } from '../numbers/Numbers.tsx';
+import { OtherRests } from '../numbers/OtherRests.tsx';
 import { StateMark } from '../numbers/StateMark.tsx';
 import { aimWords } from './aim.ts';
+import { warningsToMind } from './warnings-to-mind.ts';
 
 /** What the whole bait does, held straight by its pins, hooks hung: verdict, numbers, aim and warnings. */
 export function WholeRow() {
   const outcome = useAnswers((answers) => answers.bait.assembled);
   const amounts = useAmounts();
   const before = useAnswers((answers) => answers.lastGood.bait.assembled);
+  const known = useAnswers((answers) => answers.lastGood.bait.assembledAccuracy);
+  const attitudes = useAnswers((answers) => answers.lastGood.bait.assembledAttitudes);
+  const isAwaited = useAnswers((answers) => answers.bait.assembledAttitudes?.status !== 'ok');
   const float = outcome?.status === 'ok' ? outcome.value : before;
   return (
     <section className={outcome?.status === 'ok' ? 'whole' : 'whole old'} aria-labelledby="whole">
@@ -23,7 +28,8 @@ export function WholeRow() {
             <StateMark state={float.state} />
             <span>{baitVerdict(float, amounts)}</span>
           </p>
-          <Numbers float={float} />
+          <OtherRests attitudes={attitudes} float={float} isOld={isAwaited} />
+          <Numbers float={float} accuracy={known} />
         </>
       )}
       <Aim />
@@ -54,8 +60,10 @@ function Aim() {
 const SHOWN_WARNINGS = 3;
 
 function Warnings() {
-  const warnings = useAnswers((answers) => answers.lastGood.bait.warnings);
-  if (warnings === undefined || warnings.length === 0) return null;
+  const all = useAnswers((answers) => answers.lastGood.bait.allWarnings);
+  const early = useAnswers((answers) => answers.lastGood.bait.warnings);
+  const warnings = warningsToMind({ ...(all && { allWarnings: all }), ...(early && { warnings: early }) });
+  if (warnings.length === 0) return null;
   const lesser = warnings.slice(SHOWN_WARNINGS);
   return (
     <div className="warnings">
@@ -76,7 +84,7 @@ function WarningList({ warnings }: { readonly warnings: BaitAnswers['warnings'] 
   return (
     <ul>
       {warnings.map(({ code, where, text }) => (
-        <li key={`${code} ${where}`}>{restated(text, units)}</li>
+        <li key={`${code} ${where} ${text}`}>{restated(text, units)}</li>
       ))}
     </ul>
   );

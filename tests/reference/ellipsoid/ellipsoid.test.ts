@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Joint } from '../../../sim/design/design.ts';
 import { buildHull, type Hull } from '../../../sim/hull/hull.ts';
+import { buildRing } from '../../../sim/hull/section.ts';
 import { cutLinks, type LinkSpec } from '../../../sim/links/cut.ts';
 import { loftLink } from '../../../sim/mesh/loft.ts';
 import { measureArea, measureVolume } from '../../../sim/mesh/measure.ts';
@@ -39,7 +40,7 @@ function meshOf(hull: Hull, spec: LinkSpec, fineness: number): Mesh {
   };
   const mesh = {
     topology: linkTopology(counts),
-    positions: loftLink(hull, spec, counts, { skin: 0, face: 0 }),
+    positions: loftLink(hull, buildRing(hull.section, counts.steps), spec, counts, { skin: 0, face: 0 }),
   };
   expect(validateMesh(mesh)).toEqual([]);
   return mesh;

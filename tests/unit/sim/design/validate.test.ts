@@ -27,38 +27,84 @@ const BAD_NUMBERS: readonly Case[] = [
   ['a back below the datum', 'body.back_mm', -1, 'body.back_mm', 'more than 0 mm, up to 200 mm'],
   ['the deepest station by the nose', 'body.deepest_x_mm', 11, 'body.deepest_x_mm', '12 mm to 108 mm'],
   ['the widest station by the tail', 'body.widest_x_mm', 'length_mm', 'body.widest_x_mm', '12 mm to 108 mm'],
-  ['a straight run into the tail', 'body.deepest_x_mm', [50, 110], 'body.deepest_x_mm.1', '12 mm to 108 mm'],
-  ['a straight run written backwards', 'body.widest_x_mm', [60, 50], 'body.widest_x_mm', 'got 60 mm to 50 mm'],
-  ['a nose as deep as the body', 'body.nose', { depth_mm: 36, width_mm: 4 }, 'body.nose.depth_mm', '-18 mm to 18 mm'],
-  ['a nose wider than the body', 'body.nose', { depth_mm: 4, width_mm: 20 }, 'body.nose.width_mm', '20 mm is allowed'],
   [
-    'a nose rounded past the peak',
-    'body.nose',
-    { depth_mm: 4, width_mm: 4, round_mm: 61 },
-    'body.nose.round_mm',
-    'at most the 60 mm',
+    'a plain nose too lean',
+    'body.back',
+    { nose_fullness: 0.72 },
+    'body.back.nose_fullness',
+    '0.72 is too lean for a plain tip: 0.73 or more is allowed',
   ],
-  ['a reading off the body', 'body.readings', [{ x_mm: 120, width_mm: 9 }], 'body.readings.0.x_mm', '120 mm, both'],
+  ['any nose too lean', 'body.back', { nose_fullness: 0.49 }, 'body.back.nose_fullness', '0.5 to 0.87'],
+  ['a nose too full', 'body.plan', { nose_fullness: 0.88 }, 'body.plan.nose_fullness', '0.5 to 0.87'],
   [
-    'two readings at a station',
+    'a nose deeper than the body',
+    'body.nose',
+    { depth_mm: 36, width_mm: 4 },
+    'body.nose.depth_mm',
+    'the nose reaches from -18 mm to 18 mm; allowed is inside -18 mm to 18 mm',
+  ],
+  [
+    'a nose as wide as the body',
+    'body.nose',
+    { depth_mm: 4, width_mm: 20 },
+    'body.nose.width_mm',
+    "20 mm is too wide; less than the body's width 20 mm",
+  ],
+  [
+    'a round longer than the nose',
+    'body.nose',
+    { depth_mm: 8, width_mm: 4, round_mm: 61 },
+    'body.nose.round_mm',
+    '61 mm is too long; at most the 60 mm from the peak to the nose',
+  ],
+  ['a straight run that begins in the nose', 'body.deepest_x_mm', [11, 60], 'body.deepest_x_mm.0', '12 mm to 108 mm'],
+  ['a straight run that ends in the tail', 'body.widest_x_mm', [60, 109], 'body.widest_x_mm.1', '109 mm is outside'],
+  [
+    'a straight run back to front',
+    'body.widest_x_mm',
+    [70, 50],
+    'body.widest_x_mm',
+    '[from, to] is wanted, from nose to tail, got 70 mm to 50 mm',
+  ],
+  [
+    'an edge rounder than a router bit',
+    'body.section',
+    { kind: 'board', back_edge_mm: 101, belly_edge_mm: 2 },
+    'body.section.back_edge_mm',
+    '101 mm is outside what is allowed: 0 mm to 100 mm',
+  ],
+  [
+    'a reading before the nose',
+    'body.readings',
+    [{ x_mm: 0, width_mm: 9 }],
+    'body.readings.0.x_mm',
+    '0 mm is off the body; allowed is between 0 mm and 120 mm',
+  ],
+  [
+    'a reading behind the tail',
+    'body.readings',
+    [{ x_mm: 130, width_mm: 9 }],
+    'body.readings.0.x_mm',
+    '130 mm is off the body',
+  ],
+  [
+    'two readings at one station',
     'body.readings',
     [
-      { x_mm: 50, width_mm: 18 },
-      { x_mm: 50, height_mm: 30 },
+      { x_mm: 50, width_mm: 19 },
+      { x_mm: 50, height_mm: 35 },
     ],
     'body.readings.1.x_mm',
-    'body.readings.0',
+    '50 mm is read twice: reading 1 stands there too',
   ],
+  ['a reading of nothing', 'body.readings', [{ x_mm: 50 }], 'body.readings.0', 'nothing is read at 50 mm'],
   [
-    'a height beside its own part',
+    'a reading that says one size twice',
     'body.readings',
-    [{ x_mm: 50, height_mm: 30, back_mm: 15 }],
+    [{ x_mm: 50, height_mm: 35, back_mm: 17, belly_mm: 18 }],
     'body.readings.0.height_mm',
-    'back and belly together',
+    'any two of them say it all',
   ],
-  ['a reading of nothing', 'body.readings', [{ x_mm: 50 }], 'body.readings.0', 'says nothing'],
-  ['a nose too lean', 'body.back', { nose_fullness: 0.72 }, 'body.back.nose_fullness', 'too lean for a plain tip'],
-  ['a nose too full', 'body.plan', { nose_fullness: 0.88 }, 'body.plan.nose_fullness', '0.5 to 0.87'],
   [
     'a plain tail too lean',
     'body.belly',
@@ -315,9 +361,9 @@ describe('a design whose numbers make no bait', () => {
   test('is told of numbers, names and parts not built at once', () => {
     const thin = changed(plain, 'joints.1.gap_mm', 0);
     const lost = changed(thin, 'setups.0.hung.1.from', 'chin');
-    const [[, place, speed, path]] = NOT_BUILT;
-    const paths = issuesOf(evaluated(changed(lost, place, speed))).map((issue) => issue.path);
-    expect(paths).toEqual(['joints.1.gap_mm', 'setups.0.hung.1.from', path]);
+    const flown = changed(lost, 'setups.0.target', { sink_mm_s: 9 });
+    const paths = issuesOf(evaluated(flown)).map(({ path }) => path);
+    expect(paths).toEqual(['joints.1.gap_mm', 'setups.0.hung.1.from', 'setups.0.target.sink_mm_s']);
   });
 
   test('is told of expressions before anything is made of their values', () => {
@@ -398,6 +444,26 @@ describe('the design that a file means', () => {
     ['what the maker says', { depth_mm: 8, width_mm: 4, round_mm: 5 }, 5],
   ])('rounds its tail over %s', (_, tail, round) => {
     expect(goodOf(evaluated(changed(plain, 'body.tail', tail))).body.tail.round).toBe(round);
+  });
+
+  test('has a nose, runs, edges and readings where the maker gives them', () => {
+    const given = changed(plain, 'body', {
+      ...plain.body,
+      deepest_x_mm: ['length_mm * 0.25', 80],
+      widest_x_mm: [40, 70],
+      nose: { depth_mm: 6, width_mm: 4 },
+      back: { nose_fullness: 0.6 },
+      section: { kind: 'board', back_edge_mm: 2, belly_edge_mm: 'width_mm / 5' },
+      readings: [{ x_mm: 90, height_mm: 30, width_mm: 15 }],
+    });
+    const { body } = goodOf(evaluated(given));
+    expect(body.deepest).toEqual([30, 80]);
+    expect(body.widest).toEqual([40, 70]);
+    // 1.5 times the smaller half
+    expect(body.nose).toEqual({ depth: 6, width: 4, round: 3 });
+    expect(body.fullness.back.nose).toBe(0.6);
+    expect(body.section).toEqual({ kind: 'board', backEdge: 2, bellyEdge: 4 });
+    expect(body.readings).toEqual([{ x: 90, height: 30, back: null, belly: null, width: 15 }]);
   });
 
   test('never rounds its tail past the peak', () => {

@@ -1,158 +1,187 @@
 import { describe, expect, test } from 'vitest';
-import type { BoardSection, Body } from '../../../../sim/design/design.ts';
+import type { Body } from '../../../../sim/design/design.ts';
+import { boardPoint } from '../../../../sim/hull/board.ts';
 import {
-  boardArea,
-  boardHalfWidth,
-  boardHeight,
-  boardMeasure,
-  boardStation,
-  emptyBoardRing,
-  fillBoardRing,
-} from '../../../../sim/hull/board.ts';
-import { buildHull, sectionArea, stationOf } from '../../../../sim/hull/hull.ts';
-import { cutLinks } from '../../../../sim/links/cut.ts';
-import { loftLink } from '../../../../sim/mesh/loft.ts';
-import { measureArea, measureVolume } from '../../../../sim/mesh/measure.ts';
-import type { Mesh } from '../../../../sim/mesh/mesh.ts';
-import { linkTopology } from '../../../../sim/mesh/topology.ts';
-import { SHAD } from '../../../support/bodies.ts';
-import { validateMesh } from '../../../support/meshes.ts';
+  buildHull,
+  sectionArea,
+  sectionMeasure,
+  skinHalfWidth,
+  skinHeight,
+  stationAt,
+  stationOf,
+} from '../../../../sim/hull/hull.ts';
+import { BOARD } from '../../../support/bodies.ts';
 
-const EDGED: BoardSection = { kind: 'board', backEdge: 6, bellyEdge: 3 };
-/** 27 mm wide, from 30 mm under the datum to 22 mm over it. */
-const STATION = boardStation(EDGED, 13.5, 22, -30);
+const HULL = buildHull(BOARD);
+/** Along straight runs, where section is 18 mm by 40 mm; in the nose; where the stem is about as round as it is wide. */
+const PLACES = [70, 12, 3, 145, 149.5] as const;
 
-/** A plank with a stem and a blunt nose, straight for half its length. */
-const PLANK: Body = {
-  ...SHAD,
-  length: 180,
-  height: 52,
-  width: 27,
-  back: 24,
-  deepest: [70, 80],
-  widest: [50, 86],
-  nose: { depth: 14, width: 10, round: 8 },
-  tail: { z: 0, depth: 16, width: 8, round: 6 },
-  fullness: { back: { nose: 0.79, tail: 0.76 }, belly: { nose: 0.79, tail: 0.76 }, plan: { nose: 0.8, tail: 0.76 } },
-  section: EDGED,
-};
+function edged(backEdge: number, bellyEdge: number): Body {
+  return { ...BOARD, section: { kind: 'board', backEdge, bellyEdge } };
+}
 
-describe('a board section', () => {
-  test('is a rectangle less what its four rounded edges lose', () => {
-    // 27 × 52 less (2 - π/2)(36 + 9)
-    expect(boardArea(STATION)).toBeCloseTo(27 * 52 - (2 - Math.PI / 2) * 45, 10);
+/** Points of half a ring of the mesh, keel to back, as (y, z). */
+function halfRing(body: Body, x: number, steps: number, growth = 0): readonly (readonly [number, number, number])[] {
+  const hull = buildHull(body);
+  if (hull.section.kind !== 'board') throw new Error('a board is wanted');
+  const ring = { kind: 'board', steps, section: hull.section } as const;
+  const station = new Float64Array(6);
+  stationAt(hull, x, station);
+  return Array.from({ length: steps + 1 }, (_, k) => {
+    const point = new Float64Array([x, 0, 0]);
+    boardPoint(ring, k, station, growth, point);
+    return [point[0], point[1], point[2]] as const;
+  });
+}
+
+describe('a section of a board', () => {
+  test('has the area of its rectangle less what its edges lost', () => {
+    // 18 · 40 - (2 - π/2)(4² + 2.5²) at the straight runs
+    expect(sectionArea(HULL, 70)).toBeCloseTo(720 - (2 - Math.PI / 2) * (16 + 6.25), 10);
+    expect(sectionArea(buildHull(edged(0, 0)), 70)).toBeCloseTo(720, 10);
+    // radii that the width bounds: a bar with two round ends
+    expect(sectionArea(buildHull(edged(100, 100)), 70)).toBeCloseTo(18 * 22 + Math.PI * 81, 10);
+  });
+
+  test.each(PLACES)('has that area also by its widths added up over its height, at %d mm', (x) => {
+    const { back, belly } = stationOf(HULL, x);
+    const strips = 20_000;
     let sum = 0;
-    const strips = 20000;
-    for (let i = 0; i < strips; i++) sum += boardHalfWidth(STATION, -30 + (52 * (i + 0.5)) / strips) ?? Number.NaN;
-    // midpoints of strips, with a root at each edge: error of strip^1.5
-    expect((2 * sum * 52) / strips / boardArea(STATION) - 1).toBeCloseTo(0, 6);
+    for (let i = 0; i < strips; i++) {
+      sum += 2 * (skinHalfWidth(HULL, x, belly + ((back - belly) * (i + 0.5)) / strips) ?? Number.NaN);
+    }
+    expect(Math.abs((sum * (back - belly)) / strips / sectionArea(HULL, x) - 1)).toBeLessThan(1e-5);
   });
 
-  test('is flat where it is flat and round where it is round', () => {
-    expect(boardHeight(STATION, 'back', 7.4)).toBe(22);
-    expect(boardHeight(STATION, 'belly', -10.4)).toBe(-30);
-    expect(boardHalfWidth(STATION, 15)).toBe(13.5);
-    // 3 mm out on an arc of 6: down by 6 - √27
-    expect(boardHeight(STATION, 'back', 10.5)).toBeCloseTo(22 - (6 - Math.sqrt(27)), 12);
-    expect(boardHalfWidth(STATION, 19)).toBeCloseTo(13.5 - (6 - Math.sqrt(27)), 12);
-    expect(boardHeight(STATION, 'back', 13.5)).toBeNull();
-    expect(boardHalfWidth(STATION, 22)).toBeNull();
+  test('has flat flanks, and edges round by their radii', () => {
+    expect(skinHalfWidth(HULL, 70, 0)).toBeCloseTo(9, 12);
+    expect(skinHalfWidth(HULL, 70, 14.9)).toBeCloseTo(9, 12);
+    expect(skinHeight(HULL, 'back', 70, 4.9)).toBeCloseTo(19, 12);
+    expect(skinHeight(HULL, 'belly', 70, -6.4)).toBeCloseTo(-21, 12);
+    // the middle of the upper round: 4 - 4/√2 in from the corner both ways
+    const off = 4 - 4 / Math.SQRT2;
+    expect(skinHeight(HULL, 'back', 70, 9 - off)).toBeCloseTo(19 - off, 12);
+    expect(skinHalfWidth(HULL, 70, 19 - off)).toBeCloseTo(9 - off, 12);
+    expect(skinHeight(HULL, 'back', 70, 9)).toBeNull();
+    expect(skinHalfWidth(HULL, 70, 19)).toBeNull();
   });
 
-  test('knows inside from outside', () => {
-    expect(boardMeasure(STATION, 13.5, 0)).toBe(1);
-    expect(boardMeasure(STATION, 0, 22)).toBe(1);
-    expect(boardMeasure(STATION, 10.5, 22 - (6 - Math.sqrt(27)))).toBeCloseTo(1, 12);
-    expect(boardMeasure(STATION, 13.4, 21.9)).toBeGreaterThan(1);
-    expect(boardMeasure(STATION, 12, -29)).toBeLessThan(1);
-    expect(boardMeasure(boardStation(EDGED, 0, 0, 0), 0, 0)).toBe(Number.POSITIVE_INFINITY);
+  test('measures 1 on its skin, less inside and more outside', () => {
+    for (const x of PLACES) {
+      const station = stationOf(HULL, x);
+      for (const share of [0, 0.3, 0.7, 0.9, 0.99]) {
+        const y = share * station.halfWidth;
+        for (const on of ['back', 'belly'] as const) {
+          const z = skinHeight(HULL, on, x, y) ?? Number.NaN;
+          expect(sectionMeasure(HULL, station, -y, z)).toBeCloseTo(1, 9);
+          const [out, deeper] = on === 'back' ? [0.01, -0.01] : [-0.01, 0.01];
+          expect(sectionMeasure(HULL, station, y, z + out)).toBeGreaterThan(1);
+          expect(sectionMeasure(HULL, station, y, z + deeper)).toBeLessThan(1);
+        }
+      }
+      expect(sectionMeasure(HULL, station, station.halfWidth * 1.01, station.broadest)).toBeGreaterThan(1);
+    }
+    expect(sectionMeasure(HULL, stationOf(HULL, 0), 0, 0)).toBe(Number.POSITIVE_INFINITY);
   });
+});
 
-  test('rounds no more than it has room for', () => {
-    expect(boardStation(EDGED, 4, 22, -30)).toMatchObject({ backRadius: 4, bellyRadius: 3 });
-    expect(boardStation(EDGED, 13, 2, -2)).toMatchObject({ backRadius: 2, bellyRadius: 2 });
-  });
+const EDGES: readonly (readonly [string, Body])[] = [
+  ['rounded by a bit of its own above and below', BOARD],
+  ['square', edged(0, 0)],
+  ['square at the belly alone', edged(5, 0)],
+  ['rounder than the board is thick', edged(100, 100)],
+  ['a hair off square', edged(1e-9, 1e-9)],
+];
 
-  test.each([
-    ['as drawn', STATION],
-    ['with square edges', boardStation({ kind: 'board', backEdge: 0, bellyEdge: 0 }, 13.5, 22, -30)],
-    ['as round as a stadium', boardStation({ kind: 'board', backEdge: 50, bellyEdge: 50 }, 13.5, 22, -30)],
-    ['as round as a rod', boardStation({ kind: 'board', backEdge: 50, bellyEdge: 50 }, 5, 5, -5)],
-  ])('%s gives a ring of its own area with no step of nothing', (_, station) => {
-    for (const steps of [16, 32]) {
-      const ring = emptyBoardRing(steps);
-      fillBoardRing(station, ring);
+describe.each(EDGES)('the ring of a board whose edges are %s', (_, body) => {
+  const hull = buildHull(body);
+
+  test.each(PLACES)('encloses the area of the smooth section at %d mm, whatever its count', (x) => {
+    for (const steps of [4, 16, 32, 64]) {
+      const ring = halfRing(body, x, steps);
       let area = 0;
-      let least = Number.POSITIVE_INFINITY;
-      for (let i = 0; i < steps; i++) {
-        area += (ring.across[i] + ring.across[i + 1]) * (ring.upright[i + 1] - ring.upright[i]);
-        least = Math.min(least, Math.hypot(ring.across[i + 1] - ring.across[i], ring.upright[i + 1] - ring.upright[i]));
-      }
-      expect(area / boardArea(station) - 1).toBeCloseTo(0, 12);
-      expect(least).toBeGreaterThan(0.3);
-      for (let i = 0; i <= steps; i++) {
-        expect(Math.hypot(ring.normalAcross[i], ring.normalUpright[i])).toBeCloseTo(1, 12);
-      }
+      for (let k = 0; k < steps; k++) area += (ring[k][1] + ring[k + 1][1]) * (ring[k + 1][2] - ring[k][2]);
+      expect(Math.abs(area / sectionArea(hull, x) - 1)).toBeLessThan(1e-9);
+    }
+  });
+
+  test.each(PLACES)('runs from keel to back with no step of nothing at %d mm', (x) => {
+    const ring = halfRing(body, x, 32);
+    expect([ring[0][1], ring[32][1]]).toEqual([0, 0]);
+    const { halfWidth, back, belly } = stationOf(hull, x);
+    const least = Math.min(halfWidth, (back - belly) / 2);
+    for (let k = 0; k < 32; k++) {
+      expect(Math.hypot(ring[k + 1][1] - ring[k][1], ring[k + 1][2] - ring[k][2])).toBeGreaterThan(least / 20);
+      expect(ring[k + 1][2]).toBeGreaterThanOrEqual(ring[k][2] - 1e-12);
+    }
+  });
+
+  test('is grown straight off the skin, by the slopes of the outlines', () => {
+    for (const x of [12, 30, 70, 110, 145]) {
+      const bare = halfRing(body, x, 32);
+      const grown = halfRing(body, x, 32, 0.5);
+      const out = new Float64Array(6);
+      stationAt(hull, x, out);
+      bare.forEach((point, k) => {
+        const normal = grown[k].map((part, axis) => (part - point[axis]) / 0.5);
+        // a square edge moves out to where both grown flats meet
+        if (k !== 8 && k !== 24) expect(Math.hypot(...normal)).toBeCloseTo(1, 9);
+        if (k === 0 || k === 16 || k === 32) {
+          const slope = k === 0 ? -out[3] : k === 16 ? out[5] : out[1];
+          expect(normal[0]).toBeCloseTo(-slope / Math.hypot(1, slope), 9);
+        }
+      });
     }
   });
 });
 
-describe('a board', () => {
-  const hull = buildHull(PLANK);
-  const [whole] = cutLinks(180, [{ name: 'whole', density: null }], []);
-
-  function meshOf(fineness: number, skin: number): Mesh {
-    const counts = { bands: 30 * fineness, steps: 16 * fineness, foreTip: true, aftTip: true, slots: 0 };
-    return { topology: linkTopology(counts), positions: loftLink(hull, whole, counts, { skin, face: 0 }) };
+test('a square edge is grown to where its two grown flats meet', () => {
+  for (const x of [20, 70, 120]) {
+    const out = new Float64Array(6);
+    stationAt(buildHull(edged(0, 0)), x, out);
+    const flank = [-out[5], 1, 0].map((part) => part / Math.hypot(1, out[5]));
+    for (const [k, slope, up] of [
+      [8, -out[3], -1],
+      [24, out[1], 1],
+    ]) {
+      const crown = [-slope, 0, up].map((part) => part / Math.hypot(1, slope));
+      const [bare, grown] = [0, 0.5].map((growth) => halfRing(edged(0, 0), x, 32, growth)[k]);
+      for (const normal of [flank, crown]) {
+        const moved = normal.reduce((sum, part, axis) => sum + part * (grown[axis] - bare[axis]), 0);
+        expect(moved).toBeCloseTo(0.5, 9);
+      }
+    }
   }
+});
 
-  test('is closed and outward, bare and coated, fine and coarse', () => {
-    for (const fineness of [1, 2])
-      for (const skin of [0, 0.4]) expect(validateMesh(meshOf(fineness, skin))).toEqual([]);
-  });
-
-  test('closes in on the volume of its sections by the square of its step', () => {
-    const strips = 20000;
-    let wanted = 0;
-    for (let i = 0; i < strips; i++) {
-      // sin² crowds the strips at the round ends
-      const turn = ((i + 0.5) / strips) * (Math.PI / 2);
-      wanted += sectionArea(hull, 180 * Math.sin(turn) ** 2) * 180 * Math.sin(2 * turn);
+test('a round is grown off its own skin, as differences of the skin tell', () => {
+  const body = edged(6, 5);
+  const hull = buildHull(body);
+  for (const x of [20, 120]) {
+    const bare = halfRing(body, x, 32);
+    const grown = halfRing(body, x, 32, 0.5);
+    // inside the upper round, then inside the lower one
+    for (const k of [23, 24, 25, 8, 7]) {
+      // back onto the smooth skin along the height, since the ring is a little larger
+      const y = bare[k][1] * 0.999;
+      const z = skinHeight(hull, k > 16 ? 'back' : 'belly', x, y) ?? Number.NaN;
+      const step = 1e-5;
+      // the distance outside the skin is (measure - 1) times the smaller half size of its own station
+      const distance = (dx: number, dy: number, dz: number) => {
+        const there = stationOf(hull, x + dx);
+        const smaller = Math.min(there.halfWidth, (there.back - there.belly) / 2);
+        return (sectionMeasure(hull, there, y + dy, z + dz) - 1) * smaller;
+      };
+      const gradient = [
+        (distance(step, 0, 0) - distance(-step, 0, 0)) / (2 * step),
+        (distance(0, step, 0) - distance(0, -step, 0)) / (2 * step),
+        (distance(0, 0, step) - distance(0, 0, -step)) / (2 * step),
+      ];
+      const long = Math.hypot(...gradient);
+      gradient.forEach((part, axis) => {
+        // the point itself is a hundredth of the round away
+        expect(Math.abs((grown[k][axis] - bare[k][axis]) / 0.5 - part / long)).toBeLessThan(0.04);
+      });
     }
-    wanted *= Math.PI / (2 * strips);
-    const errors = [1, 2, 4].map((fineness) => Math.abs(measureVolume(meshOf(fineness, 0)).volume - wanted));
-    for (const i of [1, 2]) {
-      const order = Math.log2(errors[i - 1] / errors[i]);
-      expect(order).toBeGreaterThan(1.8);
-      expect(order).toBeLessThan(2.2);
-    }
-  });
-
-  test('grows by its area times its coat, the closer the finer its mesh', () => {
-    // volume = area × coat + (curvature) coat²: twice the half coat's share less the coat's leaves what the mesh errs by
-    const excess = (fineness: number) => {
-      const bare = meshOf(fineness, 0);
-      const [volume, { area }] = [measureVolume(bare).volume, measureArea(bare)];
-      const [thick, thin] = [0.02, 0.01].map(
-        (coat) => (measureVolume(meshOf(fineness, coat)).volume - volume) / (area * coat) - 1,
-      );
-      return Math.abs(2 * thin - thick);
-    };
-    const errors = [2, 4, 8].map(excess);
-    expect(errors[2]).toBeLessThan(1e-3);
-    expect(errors[0] / errors[2]).toBeGreaterThan(8);
-  });
-
-  test('is as wide and as deep as asked all along its straight runs', () => {
-    for (const x of [50, 60, 86]) expect(2 * stationOf(hull, x).halfWidth).toBeCloseTo(27, 12);
-    for (const x of [70, 75, 80]) expect(stationOf(hull, x).back - stationOf(hull, x).belly).toBeCloseTo(52, 12);
-  });
-
-  test('has a nose of the size asked for once it is rounded', () => {
-    // where the rounding ends the end's own square is all there
-    const { back, halfWidth } = stationOf(hull, 8);
-    expect(back).toBeGreaterThan(7);
-    expect(halfWidth).toBeGreaterThan(5);
-    expect(stationOf(hull, 0.001).back).toBeLessThan(1);
-  });
+  }
 });

@@ -15,13 +15,13 @@ function at(outline: Outline, x: number): { readonly height: number; readonly sl
 
 /** A quarter that is leaner towards a stem, and peaks nearer the nose: nothing about it is symmetric. */
 const SHAD = buildOutline(
-  [50.4, 50.4],
+  50.4,
   140,
   end({ run: 50.4, rise: 22, fullness: 0.79 }),
   end({ run: 89.6, level: 2, rise: 20, half: 5, round: 3, fullness: 0.74 }),
 );
 const LEAN = buildOutline(
-  [50, 50],
+  50,
   140,
   end({ run: 50, rise: 22, fullness: 0.8 }),
   end({ run: 90, rise: 22, half: 5, round: 3, fullness: 0.55 }),
@@ -33,7 +33,7 @@ describe('two equal quarters that fill pi/4 of their boxes', () => {
     [20, 19.9],
     [150, 6],
   ])('are an ellipse of semi-axes %d and %d mm, to a millionth of a millimetre', (run, rise) => {
-    const half = buildOutline([run, run], 2 * run, end({ run, rise }), end({ run, rise }));
+    const half = buildOutline(run, 2 * run, end({ run, rise }), end({ run, rise }));
     let most = 0;
     for (let i = 0; i <= 2000; i++) {
       const x = (2 * run * i) / 2000;
@@ -76,7 +76,7 @@ describe('any outline', () => {
     const wanted = -Math.sqrt(noseA * tailA) / (noseRun * tailRun);
     for (const side of [-1, 1]) {
       // slope over distance is the second derivative to the first order, so one halving takes the error out
-      const bend = (step: number) => at(outline, outline.peak[0] + side * step).slope / (side * step);
+      const bend = (step: number) => at(outline, outline.peak + side * step).slope / (side * step);
       const found = 2 * bend(0.005) - bend(0.01);
       expect(Math.abs(found / wanted - 1)).toBeLessThan(1e-4);
     }
@@ -85,11 +85,55 @@ describe('any outline', () => {
   test('caps its bend where one side is so much shorter that it would dip', () => {
     const short = end({ run: 20, rise: 18 });
     const long = end({ run: 180, rise: 18 });
-    const outline = buildOutline([20, 20], 200, short, long);
+    const outline = buildOutline(20, 200, short, long);
     // A = 18 on both sides; sqrt(A A)/(20 · 180) = 0.005, but 3 A/180² = 1/600
     const bend = (step: number) => at(outline, 20 + step).slope / step;
     expect(2 * bend(0.005) - bend(0.01)).toBeCloseTo(-1 / 600, 7);
     expect(2 * bend(-0.005) - bend(-0.01)).toBeCloseTo(-1 / 600, 7);
+  });
+});
+
+describe('an outline with a straight run', () => {
+  const STRAIGHT = buildOutline(
+    45,
+    140,
+    end({ run: 45, rise: 22, half: 4, round: 5, fullness: 0.6 }),
+    end({ run: 60, level: 2, rise: 20, half: 5, round: 3, fullness: 0.74 }),
+  );
+
+  test('is as high and level all along it', () => {
+    for (const x of [45, 50, 66.6, 80]) {
+      expect(at(STRAIGHT, x).height).toBeCloseTo(22, 12);
+      expect(at(STRAIGHT, x).slope).toBeCloseTo(0, 12);
+    }
+    expect(at(STRAIGHT, 44).height).toBeLessThan(22);
+    expect(at(STRAIGHT, 81).height).toBeLessThan(22);
+  });
+
+  test('leaves it without a bend', () => {
+    for (const [from, side] of [
+      [45, -1],
+      [80, 1],
+    ]) {
+      const bend = (step: number) => at(STRAIGHT, from + side * step).slope / (side * step);
+      // third order: the second derivative falls to nothing with the step
+      expect(Math.abs(2 * bend(0.005) - bend(0.01))).toBeLessThan(1e-6);
+    }
+  });
+
+  test('has the slope of its own height', () => {
+    for (let x = 1; x < 139.5; x += 0.7) {
+      const slope = (at(STRAIGHT, x + 1e-5).height - at(STRAIGHT, x - 1e-5).height) / 2e-5;
+      expect(Math.abs(at(STRAIGHT, x).slope - slope)).toBeLessThan(2e-7);
+    }
+  });
+
+  test('is blunt at its nose: as large as the end beyond the rounding, and round before it', () => {
+    expect(at(STRAIGHT, 0)).toEqual({ height: 0, slope: 0 });
+    expect(at(STRAIGHT, 5).height).toBeGreaterThan(4);
+    // g^m has no more to say at the tip: the roundness is that of the end, 3 e²/c/2
+    const radius = (d: number) => at(STRAIGHT, d).height ** 2 / (2 * d);
+    expect(2 * radius(1e-4) - radius(2e-4)).toBeCloseTo((3 * 4 ** 2) / 5 / 2, 1);
   });
 });
 
@@ -104,7 +148,7 @@ describe('an end', () => {
   test('that is plain is round by a (H² - e²)/L/2', () => {
     expect(tipRadius(SHAD, 'nose') / (0.5 * ((SHAD.nose.a * 22 ** 2) / 50.4)) - 1).toBeCloseTo(0, 6);
     // an ellipse: b²/a; five digits, since its fullness is met to 3e-7
-    const ellipse = buildOutline([60, 60], 120, end({}), end({}));
+    const ellipse = buildOutline(60, 120, end({}), end({}));
     expect(tipRadius(ellipse, 'nose')).toBeCloseTo(18 ** 2 / 60, 5);
     expect(tipRadius(ellipse, 'tail')).toBeCloseTo(18 ** 2 / 60, 5);
   });

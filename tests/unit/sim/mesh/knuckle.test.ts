@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { FacesEntry, SideEntry, SlotEntry } from '../../../../sim/design/file.ts';
 import { buildHull } from '../../../../sim/hull/hull.ts';
+import { buildRing } from '../../../../sim/hull/section.ts';
 import { type Face, faceAt, isRound, type LinkSpec } from '../../../../sim/links/cut.ts';
 import { type Growth, grownFace, loftLink } from '../../../../sim/mesh/loft.ts';
 import { measureArea, measureVolume } from '../../../../sim/mesh/measure.ts';
@@ -42,7 +43,10 @@ function meshOf(spec: LinkSpec, finer: number, growth: Growth = BARE): Mesh {
     slots: slots.length,
     ...roundCounts(spec),
   };
-  return { topology: linkTopology(counts), positions: loftLink(HULL, spec, counts, growth) };
+  return {
+    topology: linkTopology(counts),
+    positions: loftLink(HULL, buildRing(HULL.section, counts.steps), spec, counts, growth),
+  };
 }
 
 /** Nodes of the midpoint rule over an angle, where all that is integrated here is smooth. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, type Hull, sectionArea, skinHeight, stationOf } from '../../../../sim/hull/hull.ts';
+import { buildRing } from '../../../../sim/hull/section.ts';
 import { type BevelFace as Face, faceAt, type LinkSlot, type LinkSpec } from '../../../../sim/links/cut.ts';
 import { type Growth, grownFace, loftLink } from '../../../../sim/mesh/loft.ts';
 import { measureVolume } from '../../../../sim/mesh/measure.ts';
@@ -41,7 +42,10 @@ function counted(spec: LinkSpec, bands: number, steps: number): LinkCounts {
 
 function meshOf(spec: LinkSpec, bands: number, steps: number, growth: Growth = BARE, hull: Hull = HULL): Mesh {
   const counts = counted(spec, bands, steps);
-  return { topology: linkTopology(counts), positions: loftLink(hull, spec, counts, growth) };
+  return {
+    topology: linkTopology(counts),
+    positions: loftLink(hull, buildRing(hull.section, counts.steps), spec, counts, growth),
+  };
 }
 
 const KINDS = [

@@ -3,6 +3,7 @@ import type { Coat } from '../../../../sim/design/design.ts';
 import type { JointEntry } from '../../../../sim/design/file.ts';
 import { SimError } from '../../../../sim/flow/outcome.ts';
 import { buildHull } from '../../../../sim/hull/hull.ts';
+import { buildRing } from '../../../../sim/hull/section.ts';
 import { cutLinks } from '../../../../sim/links/cut.ts';
 import { loftLink } from '../../../../sim/mesh/loft.ts';
 import { measureVolume } from '../../../../sim/mesh/measure.ts';
@@ -153,7 +154,10 @@ const ELLIPSOID = buildHull(ellipsoidBody(60, 40, 20));
 function grownVolume(thickness: number, fineness: number): number {
   const [spec] = cutLinks(120, [{ name: 'whole', density: null }], []);
   const counts = { bands: 60 * fineness, steps: 32 * fineness, foreTip: true, aftTip: true, slots: 0 };
-  const positions = loftLink(ELLIPSOID, spec, counts, { skin: thickness, face: 0 });
+  const positions = loftLink(ELLIPSOID, buildRing(ELLIPSOID.section, counts.steps), spec, counts, {
+    skin: thickness,
+    face: 0,
+  });
   return measureVolume({ topology: linkTopology(counts), positions }).volume;
 }
 
@@ -175,7 +179,9 @@ describe('a coat on an ellipsoid', () => {
   test('is as thick everywhere', () => {
     const [spec] = cutLinks(120, [{ name: 'whole', density: null }], []);
     const counts = { bands: 60, steps: 32, foreTip: true, aftTip: true, slots: 0 };
-    const [bare, grown] = [0, 0.5].map((skin) => loftLink(ELLIPSOID, spec, counts, { skin, face: 0 }));
+    const [bare, grown] = [0, 0.5].map((skin) =>
+      loftLink(ELLIPSOID, buildRing(ELLIPSOID.section, counts.steps), spec, counts, { skin, face: 0 }),
+    );
     let [least, most] = [Number.POSITIVE_INFINITY, 0];
     for (let i = 0; i < bare.length; i += 3) {
       const moved = Math.hypot(grown[i] - bare[i], grown[i + 1] - bare[i + 1], grown[i + 2] - bare[i + 2]);
@@ -189,7 +195,9 @@ describe('a coat on an ellipsoid', () => {
   test('moves each point along the normal of the skin', () => {
     const [spec] = cutLinks(120, [{ name: 'whole', density: null }], []);
     const counts = { bands: 24, steps: 16, foreTip: true, aftTip: true, slots: 0 };
-    const [bare, grown] = [0, 0.5].map((skin) => loftLink(ELLIPSOID, spec, counts, { skin, face: 0 }));
+    const [bare, grown] = [0, 0.5].map((skin) =>
+      loftLink(ELLIPSOID, buildRing(ELLIPSOID.section, counts.steps), spec, counts, { skin, face: 0 }),
+    );
     for (let i = 0; i < bare.length; i += 3) {
       // the gradient of the ellipsoid's equation; rings are blown up a hair, which turns no normal
       const normal: Vec3 = [(bare[i] - 60) / 60 ** 2, bare[i + 1] / 40 ** 2, bare[i + 2] / 20 ** 2];

@@ -16,6 +16,7 @@ function reportOf(seq: number, file: DesignFile, detail: Detail = 'full', withou
   return {
     seq,
     detail,
+    done: true,
     present: steps.map(stepKey),
     changed: structuredClone(steps).filter((step) => !without.includes(stepKey(step))),
   };
@@ -69,6 +70,51 @@ test('A coarse run repeats what the last coarse run had, not what the full one b
   expect(now().links[0]).not.toBe(coarse);
   takeReport({ ...reportOf(2, makeDesignFile(), 'drag'), changed: [] });
   expect(now().links[0]).toBe(coarse);
+});
+
+/** The first report of a full run, before what takes longer. */
+function drawnOf(seq: number, file: DesignFile): Report {
+  const report = reportOf(seq, file);
+  const isEarly = (key: string) => !/accuracy|attitudes|allWarnings/i.test(key);
+  return {
+    ...report,
+    done: false,
+    present: report.present.filter(isEarly),
+    changed: report.changed.filter((step) => isEarly(stepKey(step))),
+  };
+}
+
+test('What takes longer is gone from the answers until the newest run has come to it, but stays in sight', () => {
+  takeReport(reportOf(1, makeDesignFile()));
+  const before = now();
+  takeReport(drawnOf(2, makeDesignFile({ wood: { density_g_cm3: 0.5 } })));
+  expect(now()).toMatchObject({ heldFor: 2, done: false });
+  expect(now().links[0]?.accuracy).toBeUndefined();
+  expect(now().bait.assembledAttitudes).toBeUndefined();
+  expect(now().lastGood.links[0]?.float).not.toBe(before.lastGood.links[0]?.float);
+  expect(now().lastGood.links[0]?.accuracy).toBe(before.lastGood.links[0]?.accuracy);
+  expect(now().lastGood.bait.assembledAttitudes).toBe(before.lastGood.bait.assembledAttitudes);
+  expect(now().lastGood.bait.allWarnings).toBeUndefined();
+});
+
+test('What the last report of a run does not send again is what the run before it had', () => {
+  takeReport(reportOf(1, makeDesignFile()));
+  const { accuracy, attitudes } = now().links[0] ?? {};
+  takeReport(drawnOf(2, makeDesignFile()));
+  takeReport({ ...reportOf(2, makeDesignFile()), changed: [] });
+  expect(now().done).toBe(true);
+  expect(now().links[0]).toMatchObject({ accuracy: { status: 'ok' }, attitudes: { status: 'ok' } });
+  expect(now().links[0]?.accuracy).toBe(accuracy);
+  expect(now().links[0]?.attitudes).toBe(attitudes);
+});
+
+test('Another bait does not take over how good the sums of the one before were', () => {
+  takeReport(reportOf(1, makeDesignFile()));
+  takeReport(drawnOf(2, makeDesignFile({ name: 'Another' })));
+  expect(now().lastGood.links[0]?.accuracy).toBeUndefined();
+  expect(now().lastGood.links[0]?.attitudes).toBeUndefined();
+  expect(now().lastGood.bait.assembledAccuracy).toBeUndefined();
+  expect(now().lastGood.bait.assembledAttitudes).toBeUndefined();
 });
 
 test('A run for an older design than the one held is late and changes nothing', () => {

@@ -14,8 +14,9 @@ function listening(source = createPipeline(), now: () => number = () => 0) {
   const engine = createEngine(source, takeBreath, now);
   const told: Told[] = [];
   engine.listen((each) => told.push(each));
-  const reports = (): readonly Report[] => told.flatMap((each) => (each.kind === 'report' ? [each.report] : []));
-  return { engine, told, reports };
+  const everyReport = (): readonly Report[] => told.flatMap((each) => (each.kind === 'report' ? [each.report] : []));
+  const reports = () => everyReport().filter(({ done }) => done);
+  return { engine, told, reports, everyReport };
 }
 
 /** A clock that has always moved on: the engine takes a breath after every step. */
@@ -41,7 +42,7 @@ function stepsOf(names: readonly string[]) {
   return { source, taken };
 }
 
-test('A design comes back as one report that holds every answer of the bait and of each link', async () => {
+test('A design comes back as a report that holds every answer of the bait and of each link', async () => {
   const { engine, reports } = listening();
   engine.ask(ask(1, makeDesignFile()));
   await vi.waitFor(() => expect(reports()).toHaveLength(1));
@@ -50,12 +51,48 @@ test('A design comes back as one report that holds every answer of the bait and 
   expect(report?.present).toEqual(
     expect.arrayContaining(['design/', 'assembled/', 'warnings/', 'mesh/0', 'float/0', 'mesh/1', 'float/1']),
   );
-  expect(report?.changed).toHaveLength(report?.present.length ?? 0);
+});
+
+test('What the page draws comes before the accuracy and the other ways to rest, and what was sent is not sent again', async () => {
+  const { engine, everyReport } = listening();
+  engine.ask(ask(1, makeDesignFile()));
+  await vi.waitFor(() => expect(everyReport()).toHaveLength(2));
+  const [drawn, judged] = everyReport();
+  expect(drawn).toMatchObject({ seq: 1, detail: 'full', done: false });
+  expect(drawn?.present).toEqual(expect.arrayContaining(['mesh/1', 'float/1', 'assembled/', 'warnings/']));
+  expect(drawn?.present.filter((key) => /accuracy|attitudes|allWarnings/i.test(key))).toEqual([]);
+  expect(drawn?.changed).toHaveLength(drawn?.present.length ?? 0);
+  expect(judged).toMatchObject({ seq: 1, detail: 'full', done: true });
+  const later = judged?.present.filter((key) => !drawn?.present.includes(key)) ?? [];
+  expect(later).toEqual(expect.arrayContaining(['accuracy/0', 'attitudes/1', 'assembledAccuracy/', 'allWarnings/']));
+  expect(judged?.changed.map((step) => `${step.name}/${step.link ?? ''}`)).toEqual(later);
+});
+
+test('A newer design ends a full run before its first report, and between its first and its last', async () => {
+  const names = ['assembled', 'warnings', 'accuracy', 'allWarnings'];
+  for (const last of names) {
+    const { source, taken } = stepsOf(names);
+    const bait = (name: string) => makeDesignFile({ name });
+    const overtaken = {
+      *steps(file: DesignFile) {
+        for (const step of source.steps(file)) {
+          if (file.name === 'old' && step.name === last) engine.ask(ask(2, bait('newer')));
+          yield step;
+        }
+      },
+    };
+    const { engine, everyReport } = listening(overtaken as never, restless());
+    engine.ask(ask(1, bait('old')));
+    await vi.waitFor(() => expect(everyReport().some(({ seq, done }) => seq === 2 && done)).toBe(true));
+    const old = everyReport().filter(({ seq }) => seq === 1);
+    expect(old.map(({ done }) => done)).toEqual(names.indexOf(last) > 1 ? [false] : []);
+    expect(taken.filter((step) => step.startsWith('old'))).toHaveLength(names.indexOf(last) + 1);
+  }
 });
 
 test('A heavier hook on the tail sends nothing of the head again', async () => {
   const file = makeDesignFile();
-  const { engine, reports } = listening();
+  const { engine, reports, everyReport } = listening();
   engine.ask(ask(1, file));
   await vi.waitFor(() => expect(reports()).toHaveLength(1));
   const setups = structuredClone(file.setups) as unknown as { hung: { mass_g: number }[] }[];
@@ -64,7 +101,8 @@ test('A heavier hook on the tail sends nothing of the head again', async () => {
   hook.mass_g = 3;
   engine.ask(ask(2, { ...structuredClone(file), setups: setups as unknown as DesignFile['setups'] }));
   await vi.waitFor(() => expect(reports()).toHaveLength(2));
-  const changed = reports()[1]?.changed.map((step) => `${step.name}/${step.link ?? ''}`) ?? [];
+  const newer = everyReport().filter(({ seq }) => seq === 2);
+  const changed = newer.flatMap((report) => report.changed.map((step) => `${step.name}/${step.link ?? ''}`));
   expect(changed).toContain('float/1');
   expect(changed).toContain('assembled/');
   expect(changed.filter((key) => key.endsWith('/0'))).toEqual([]);
@@ -96,11 +134,11 @@ test('A full run ends at its next step when a newer design has come, and only th
 });
 
 test('A run that gave way has told of nothing, so the next one sends everything', async () => {
-  const { engine, reports } = listening(createPipeline(), restless());
+  const { engine, everyReport } = listening(createPipeline(), restless());
   engine.ask(ask(1, makeDesignFile()));
   engine.ask(ask(2, makeDesignFile()));
-  await vi.waitFor(() => expect(reports()).toHaveLength(1));
-  const [report] = reports();
+  await vi.waitFor(() => expect(everyReport()).toHaveLength(2));
+  const [report] = everyReport();
   expect(report?.seq).toBe(2);
   expect(report?.changed).toHaveLength(report?.present.length ?? 0);
 });

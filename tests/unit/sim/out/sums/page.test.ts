@@ -5,7 +5,7 @@ import { EQUATIONS } from '../../../../../sim/equations/equations.ts';
 import type { DesignFile } from '../../../../../sim/index.ts';
 import { sumsPage } from '../../../../../sim/out/sums/page.ts';
 import { changed, goodOf } from '../../../../support/change-file.ts';
-import { makeDesignFile } from '../../../../support/make-design.ts';
+import { KNUCKLE_DESIGN, LINKED_DESIGN, makeDesignFile } from '../../../../support/make-design.ts';
 import { printedSums } from '../../../../support/printed-sums.ts';
 import { casesOf, checkedBaitOf, withUnits } from '../../../../support/sums-of.ts';
 
@@ -54,6 +54,22 @@ const BAITS: readonly (readonly [what: string, file: DesignFile, setup: string])
   ['with sealer by the area', withField('coats.0', { name: 'sealer', soak_g_m2: 30 }), first(plain)],
   ['with lead that leaves the drill point half empty', withField('setups.0.holes.1.lead.mass_g', 0.1), first(plain)],
   ['with a hole that holds no lead', withField('setups.0.holes.1.lead', undefined), first(plain)],
+  [
+    'with a sealed air chamber',
+    withField('setups.0.holes.1.air', { plug_mm: 2 }, withField('setups.0.holes.1.lead', undefined)),
+    first(plain),
+  ],
+  [
+    'with painted eyes and a limp tail',
+    withField(
+      'tails',
+      [{ name: 'tail', x_mm: 121, z_mm: 0, mass_g: 1.2, density_g_cm3: 1.05, air_mm3: [0, 200] }],
+      withField('fittings', [{ name: 'eye', x_mm: 12, y_mm: 5, z_mm: 2, mass_g: 0.2, outside_mm3: 30, pair: true }]),
+    ),
+    first(plain),
+  ],
+  ['on a knuckle', KNUCKLE_DESIGN, first(plain)],
+  ['on linked eyes', LINKED_DESIGN, first(plain)],
   ['without holes', withField('setups.0.holes', []), first(plain)],
   ['with nothing hung', withField('setups.0.hung', []), first(plain)],
   ['with a lead off the middle', withField('setups.0.holes.1.across_mm', 1.5), first(plain)],

@@ -166,3 +166,87 @@ test('Wood and water are shown in the units of the file', () => {
     ['Salinity', 0],
   ]);
 });
+
+describe('A body that runs straight', () => {
+  const straight = makeDesignFile({
+    body: { deepest_x_mm: [50, 'length_mm * 0.6'], widest_x_mm: 60 },
+  });
+  const fields = bodyFields(straight, designOf(straight));
+
+  test('shows where the run begins and where it ends', () => {
+    expect(fields.map(({ label, value }) => [label, value])).toEqual([
+      ['Length', 120],
+      ['Height', 36],
+      ['Width', 20],
+      ['Deepest from', 50],
+      ['Deepest to', 72],
+      ['Widest at', 60],
+    ]);
+    expect(named(fields, 'Deepest to').note).toBe('from length_mm * 0.6');
+  });
+
+  test('has each end changed by itself', () => {
+    const shorter = named(fields, 'Deepest from').edit(55)(straight);
+    expect(valueAt(shorter, 'body.deepest_x_mm')).toEqual([55, 'length_mm * 0.6']);
+    expect(designOf(named(fields, 'Deepest to').edit(70)(shorter)).body.deepest).toEqual([55, 70]);
+  });
+
+  test('has what stands against the whole run beside its beginning', () => {
+    expect(named(fields, 'Deepest from').paths).toEqual(['body.deepest_x_mm.0', 'body.deepest_x_mm']);
+    expect(named(fields, 'Deepest to').paths).toEqual(['body.deepest_x_mm.1']);
+  });
+});
+
+/** Every field of a design, of its first setup. */
+function allFields(file: DesignFile): readonly Field[] {
+  const design = designOf(file);
+  return [
+    ...bodyFields(file, design),
+    ...file.joints.flatMap((_, joint) => jointFields(file, design, joint)),
+    woodField(file, design),
+    ...(file.setups[0]?.hung.flatMap((_, hook) => hookFields(file, design, 0, hook)) ?? []),
+    ...(file.setups[0]?.holes.flatMap((_, hole) => slugField(file, design, 0, hole) ?? []) ?? []),
+    ...waterFields(file, design, 0),
+  ];
+}
+
+const plain = makeDesignFile();
+test.each<readonly [string, DesignFile]>([
+  ['a board', makeDesignFile({ body: { section: { kind: 'board', back_edge_mm: 4, belly_edge_mm: 4 } } })],
+  [
+    'blunt ends',
+    makeDesignFile({
+      body: {
+        nose: { depth_mm: 8, width_mm: 6, round_mm: 2 },
+        tail: { z_mm: 0, depth_mm: 8, width_mm: 6, round_mm: 2 },
+      },
+    }),
+  ],
+  ['caliper readings', makeDesignFile({ body: { readings: [{ x_mm: 30, height_mm: 32 }] } })],
+  ['a knuckle', KNUCKLE_DESIGN],
+  ['linked eyes', LINKED_DESIGN],
+  [
+    'a fitting and a tail',
+    makeDesignFile({
+      fittings: [{ name: 'painted eye', x_mm: 12, y_mm: 5, z_mm: 4, mass_g: 0.4, pair: true }],
+      tails: [{ name: 'hair', x_mm: 120, z_mm: 0, mass_g: 0.3, density_g_cm3: 1.3 }],
+    }),
+  ],
+  [
+    'an air chamber',
+    {
+      ...plain,
+      setups: plain.setups.map((setup) => ({
+        ...setup,
+        holes: setup.holes.map(({ lead: _, ...hole }) => ({ ...hole, air: { plug_mm: 3 } })),
+      })),
+    },
+  ],
+])('Every field of a bait with %s has a number, and entering it again changes nothing', (_, file) => {
+  for (const { value, label, edit } of allFields(file)) {
+    expect(value, label).not.toBeNull();
+    const again = designOf(edit(value ?? Number.NaN)(file));
+    expect(again.body, label).toEqual(designOf(file).body);
+    expect(again.joints, label).toEqual(designOf(file).joints);
+  }
+});

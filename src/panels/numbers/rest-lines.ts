@@ -1,0 +1,49 @@
+import {
+  type Attitudes,
+  type Float,
+  formatNumber,
+  humpWords,
+  inchFromMm,
+  ounceFromGram,
+  restated,
+  restWords,
+  type UnitSystem,
+} from '../../../sim/index.ts';
+
+/** More ways than these are said only in number. */
+const SHOWN = 2;
+
+/** One other way a bait can rest: where, and what it takes to get there. */
+export interface RestLine {
+  readonly where: string;
+  readonly push: string;
+}
+
+/** The other ways that a bait or a link can rest, and how many more there are than are told. */
+export interface RestLines {
+  readonly lines: readonly RestLine[];
+  /** It has no preference among a run of attitudes, in words; null where it has one or its verdict says so already. */
+  readonly neutral: string | null;
+  readonly more: number;
+}
+
+/** In the maker's words and in the order of the sums, lowest first. */
+export function restLines({ others, firstIsNeutral }: Attitudes, float: Float, units: UnitSystem): RestLines {
+  // the other side of a bait that lays over is said with its verdict
+  const told = others.filter(({ mirrorOf }) => !(mirrorOf === 0 && float.mirrored));
+  const lines = told.slice(0, SHOWN).map((rest) => ({
+    where: `Can also rest ${restWords(rest)}`,
+    push: restated(inPushes(humpWords(rest, float.mass), units), units),
+  }));
+  const neutral = told.length === 0 ? 'No preferred way up' : 'No preference among the ways up near this one';
+  return { lines, neutral: firstIsNeutral && !float.neutral ? neutral : null, more: told.length - lines.length };
+}
+
+/** Works in g mm as oz in. */
+function inPushes(words: string, units: UnitSystem): string {
+  if (units === 'mm-g') return words;
+  return words.replace(/(\d+(?:\.\d+)?) g mm\b/g, (_, work: string) => {
+    const inches = inchFromMm(ounceFromGram(Number(work)));
+    return `${formatNumber(inches, { digits: inches < 0.1 ? 4 : 3 })} oz in`;
+  });
+}

@@ -1,0 +1,12 @@
+import type { BaitAnswers } from '../../../sim/index.ts';
+
+/**
+ * The warnings to list: all of them where they have come, else those that come with the picture. How else a bait can
+ * rest stands with its verdict already.
+ */
+export function warningsToMind({
+  allWarnings,
+  warnings = [],
+}: Pick<Partial<BaitAnswers>, 'allWarnings' | 'warnings'>): BaitAnswers['warnings'] {
+  return (allWarnings ?? warnings).filter(({ code }) => code !== 'other-rest');
+}
