@@ -87,7 +87,8 @@ function rootOnTail(hull: Hull, strips: readonly Strip[]): readonly [Mm, Mm] | n
 export function tailAt(hull: Hull, z: Mm): Mm | null {
   const { back, belly } = stationOf(hull, hull.length);
   if (z >= belly && z <= back) return hull.length;
-  const [side, peak] = z > back ? (['back', hull.back.peak[1]] as const) : (['belly', hull.belly.peak[1]] as const);
+  const side = z > back ? 'back' : 'belly';
+  const peak = hull.length - hull[side].tail.run;
   const reaches = stationOf(hull, peak)[side];
   if (z > back ? z > reaches : z < reaches) return null;
   return bracketedRoot((x) => stationOf(hull, x)[side] - z, hull.length, peak, 1e-9).x;
