@@ -1,3 +1,4 @@
+import { isRound } from '../../../sim/links/cut.ts';
 import type { LinkOfBait } from './baits.ts';
 import { type Block, blockOf, middleOf, release, sawCut, without } from './solids.ts';
 
@@ -21,4 +22,14 @@ export function displacedBlock(link: LinkOfBait): Block {
   const left = without(whole, cuts);
   release(whole, ...cuts);
   return left;
+}
+
+/** What mouths may part from the facets of a round face, on either side of the cylinder: sim/mesh/topology.ts. */
+const FACET_SHARE = 0.005;
+
+/** Volume by which slots may differ from what is sawn out of the facets of a round face; 0 where no face is round. */
+export function mouthSlack({ spec, wetted }: Pick<LinkOfBait, 'spec' | 'wetted'>): number {
+  const faces = [spec.foreFace, spec.aftFace];
+  const radius = Math.max(0, ...faces.map((face) => (face && isRound(face) ? face.radius : 0)));
+  return wetted.slots.reduce((sum, slot) => sum + slot.width * (slot.z[1] - slot.z[0]), 0) * radius * FACET_SHARE;
 }

@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { isRound } from '../../../sim/links/cut.ts';
 import { KNUCKLE_DESIGN, LINKED_DESIGN } from '../../support/make-design.ts';
 import { answersOf } from '../../support/worked-bait.ts';
-import { displacedBlock } from './displaced.ts';
+import { displacedBlock, mouthSlack } from './displaced.ts';
 import { blockOf, measure, middleOf, release, slackOf, slotBlocks } from './solids.ts';
 
 const LINKS = [
@@ -15,9 +14,6 @@ const LINKS = [
     return [spec.name, what as string, { spec, wetted, ledger, float, hung: [] }] as const;
   });
 });
-
-/** What mouths may part from the facets of a round face, on either side of the cylinder: sim/mesh/topology.ts. */
-const FACET_SHARE = 0.005;
 
 describe.each(LINKS)('the %s of a bait on %s', (_name, _what, link) => {
   const { spec, wetted } = link;
@@ -36,10 +32,7 @@ describe.each(LINKS)('the %s of a bait on %s', (_name, _what, link) => {
 
   test('displaces what the library says when its slots are sawn out, but for the facets of their mouths', () => {
     const block = displacedBlock(link);
-    const faces = [spec.foreFace, spec.aftFace];
-    const radius = Math.max(0, ...faces.map((face) => (face && isRound(face) ? face.radius : 0)));
-    const mouths = wetted.slots.reduce((sum, slot) => sum + slot.width * (slot.z[1] - slot.z[0]), 0);
-    const most = mouths * radius * FACET_SHARE + block.solid.surfaceArea() * slackOf(block);
+    const most = mouthSlack(link) + block.solid.surfaceArea() * slackOf(block);
     expect(Math.abs(measure(block).volume - wetted.volume)).toBeLessThan(most);
     release(block);
   });
