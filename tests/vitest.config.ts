@@ -4,6 +4,9 @@ import { SummaryReporter } from './support/summary-reporter.ts';
 
 const MINUTE_MS = 60_000;
 
+/** Nothing these test is kept in a module: files may share one, which spares loading the engine for each of them. */
+const TOGETHER = { isolate: false };
+
 /** One project per question a test can ask; each is a folder of tests/. */
 function project(name: string, settings: object = {}) {
   return {
@@ -17,10 +20,10 @@ export default defineConfig({
   test: {
     reporters: ['default', new SummaryReporter()],
     projects: [
-      project('unit', { testTimeout: MINUTE_MS / 4 }),
+      project('unit', { testTimeout: MINUTE_MS / 4, ...TOGETHER }),
       // random designs: the number of runs is set from outside, and a busy machine is slow
-      project('property', { testTimeout: 30 * MINUTE_MS }),
-      project('reference', { testTimeout: MINUTE_MS }),
+      project('property', { testTimeout: 30 * MINUTE_MS, ...TOGETHER }),
+      project('reference', { testTimeout: MINUTE_MS, ...TOGETHER }),
       project('golden', { testTimeout: MINUTE_MS }),
       project('arch', { testTimeout: MINUTE_MS }),
       // after all others and one file at a time: a software-drawn page wants both cores
