@@ -19,6 +19,8 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     reporters: ['default', new SummaryReporter()],
+    // both cores of a small machine: left to itself it keeps one free
+    maxWorkers: 2,
     projects: [
       project('unit', { testTimeout: MINUTE_MS / 4, ...TOGETHER }),
       // random designs: the number of runs is set from outside, and a busy machine is slow
@@ -26,12 +28,11 @@ export default defineConfig({
       project('reference', { testTimeout: MINUTE_MS, ...TOGETHER }),
       project('golden', { testTimeout: MINUTE_MS }),
       project('arch', { testTimeout: MINUTE_MS }),
-      // after all others and one file at a time: a software-drawn page wants both cores
+      // after all others: a software-drawn page wants a core to itself
       project('e2e', {
         globalSetup: 'tests/support/global-setup.ts',
         testTimeout: 2 * MINUTE_MS,
         hookTimeout: 2 * MINUTE_MS,
-        maxWorkers: 1,
         sequence: { groupOrder: 1 },
       }),
     ],
