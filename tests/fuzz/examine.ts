@@ -3,15 +3,15 @@ import { readDesignText } from '../../sim/design/read.ts';
 import { writeDesignText } from '../../sim/design/write.ts';
 import type { Issue, Outcome } from '../../sim/flow/outcome.ts';
 import type { Float } from '../../sim/hydro/float.ts';
-import { openEdges } from '../../sim/mesh/check.ts';
 import { measureVolume } from '../../sim/mesh/measure.ts';
-import type { Mesh, Topology } from '../../sim/mesh/mesh.ts';
+import type { Mesh } from '../../sim/mesh/mesh.ts';
 import type { Detail } from '../../sim/mesh/wetted.ts';
 import { checkJson } from '../../sim/out/check-json.ts';
 import { checkReport } from '../../sim/out/check-report.ts';
 import { linkSolids } from '../../sim/out/solids.ts';
 import { createPipeline } from '../../sim/pipeline.ts';
 import { collectAnswers } from '../../src/cli/work-out.ts';
+import { isClosed, wildNumbers } from '../support/faults.ts';
 import { type AllAnswers, type AllOutcomes, answersOf, outcomesOf } from '../support/worked-bait.ts';
 
 /** No fault, but rare enough to be looked at. */
@@ -116,21 +116,6 @@ function issueFaults({ code, path, message, hint }: Issue, source: string | Uint
     typeof source === 'string' && (source.includes(odd ?? '') || (odd === 'Infinity' && OVERFLOW.test(source)));
   if (odd !== undefined && !own) say(`says ${odd}`);
   return faults;
-}
-
-/** Places of numbers that are not finite, in whatever answer. */
-function wildNumbers(part: unknown, place = ''): string[] {
-  if (typeof part === 'number') return Number.isFinite(part) ? [] : [`${place}: ${part}`];
-  if (part instanceof Float64Array) return part.every(Number.isFinite) ? [] : [`${place}: an array`];
-  if (typeof part !== 'object' || part === null || ArrayBuffer.isView(part)) return [];
-  return Object.entries(part).flatMap(([key, child]) => wildNumbers(child, `${place}.${key}`));
-}
-
-const closed = new Set<Topology>();
-
-function isClosed(topology: Topology): boolean {
-  if (!closed.has(topology) && openEdges(topology).length === 0) closed.add(topology);
-  return closed.has(topology);
 }
 
 function meshFaults({ links }: AllAnswers): string[] {

@@ -1,14 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { DesignFile, HoleEntry } from '../../sim/design/file.ts';
-import { type Issue, SimError } from '../../sim/flow/outcome.ts';
-import { checkSound } from '../../sim/mass/sound.ts';
+import type { Issue } from '../../sim/flow/outcome.ts';
 import { openEdges } from '../../sim/mesh/check.ts';
 import { measureVolume } from '../../sim/mesh/measure.ts';
-import type { Topology } from '../../sim/mesh/mesh.ts';
 import type { Vec3 } from '../../sim/numerics/vec3.ts';
 import { arbitraryDesignFile } from '../support/arbitrary-design.ts';
-import { type AllOutcomes, answersOf, outcomesOf, partsOf } from '../support/worked-bait.ts';
+import { isClosed, wildNumbers } from '../support/faults.ts';
+import { type AllOutcomes, answersOf, outcomesOf, soundIssuesOf } from '../support/worked-bait.ts';
 
 const RUNS = { numRuns: Number(process.env.FLOATWRIGHT_RUNS ?? 200) };
 const DRAG = { detail: 'drag' } as const;
@@ -19,32 +18,9 @@ function issuesOf({ bait, links }: AllOutcomes): readonly Issue[] {
   return outcomes.flatMap((outcome) => (outcome.status === 'failed' ? outcome.issues : []));
 }
 
-/** Places of numbers that are not finite, in whatever answer. */
-function wildNumbers(part: unknown, place = ''): readonly string[] {
-  if (typeof part === 'number') return Number.isFinite(part) ? [] : [`${place}: ${part}`];
-  if (part instanceof Float64Array) return part.every(Number.isFinite) ? [] : [`${place}: an array`];
-  if (typeof part !== 'object' || part === null || ArrayBuffer.isView(part)) return [];
-  return Object.entries(part).flatMap(([key, child]) => wildNumbers(child, `${place}.${key}`));
-}
-
-const closed = new Set<Topology>();
-
-function isClosed(topology: Topology): boolean {
-  if (!closed.has(topology) && openEdges(topology).length === 0) closed.add(topology);
-  return closed.has(topology);
-}
-
 /** Random designs that can be made. */
 function soundDesign(): fc.Arbitrary<DesignFile> {
-  return arbitraryDesignFile().filter((file) => {
-    const { design, setup, hull, links, hardware } = partsOf(file);
-    try {
-      return checkSound(hull, links, design.joints, hardware, setup.coats, 0);
-    } catch (error) {
-      if (error instanceof SimError) return false;
-      throw error;
-    }
-  });
+  return arbitraryDesignFile().filter((file) => soundIssuesOf(file).length === 0);
 }
 
 describe('any random design', () => {

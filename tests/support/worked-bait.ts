@@ -1,12 +1,13 @@
 import type { Design, Setup } from '../../sim/design/design.ts';
 import type { DesignFile } from '../../sim/design/file.ts';
 import { evaluateDesign } from '../../sim/design/validate.ts';
-import type { Outcome } from '../../sim/flow/outcome.ts';
+import { type Issue, type Outcome, SimError } from '../../sim/flow/outcome.ts';
 import { buildHull, type Hull } from '../../sim/hull/hull.ts';
 import { cutLinks, type LinkSpec } from '../../sim/links/cut.ts';
 import { placeFins } from '../../sim/mass/fin.ts';
 import { placeHardware } from '../../sim/mass/place.ts';
 import type { Hardware } from '../../sim/mass/placed.ts';
+import { checkSound } from '../../sim/mass/sound.ts';
 import type { Detail } from '../../sim/mesh/wetted.ts';
 import { createPipeline, type Pipeline } from '../../sim/pipeline.ts';
 import type { BaitAnswers, LinkAnswers } from '../../sim/steps.ts';
@@ -82,4 +83,16 @@ export function partsOf(file: DesignFile): BaitParts {
     placeFins(hull, links, design.fins),
   );
   return { design, setup, hull, links, hardware };
+}
+
+/** What stands against the geometry of a design in its first setup; nothing when it can be made. */
+export function soundIssuesOf(file: DesignFile): readonly Issue[] {
+  const { design, setup, hull, links, hardware } = partsOf(file);
+  try {
+    checkSound(hull, links, design.joints, hardware, setup.coats, 0);
+    return [];
+  } catch (error) {
+    if (!(error instanceof SimError)) throw error;
+    return error.issues;
+  }
 }

@@ -17,6 +17,7 @@ import {
 } from '../../equations/floating.ts';
 import { type Amount, putIn } from '../../equations/worked.ts';
 import { worldAxes } from '../../frames.ts';
+import { NEUTRAL_MM } from '../../hydro/float.ts';
 import { dot, type Vec3 } from '../../numerics/vec3.ts';
 import { degreeFromRadian } from '../../units/convert.ts';
 import { formatAngle, formatLength } from '../../units/format.ts';
@@ -28,8 +29,7 @@ import { OVER_ALL, type WetAt, wetAt } from './wet-at.ts';
 
 type Point = readonly [Amount, Amount, Amount];
 
-/** B and G nearer than this tell no way up; nearer in height than the second, no angle worth printing. */
-const NO_WAY_UP = 0.005;
+/** B and G nearer in height than this tell no angle worth printing (mm). */
 const TOO_LEVEL = 0.05;
 
 /** How it rests: what is under water, what rights it, and the angles it comes to. */
@@ -125,7 +125,7 @@ function stiffnessBlocks(
 function underBlocks(piece: Piece, weight: Weight, [x_B, y_B, z_B]: Point, bg: Amount): readonly Block[] {
   const [x_G, y_G, z_G] = weight.centre;
   const blocks = workedBlock([putIn(BG, '', { x_B, x_G, y_B, y_G, z_B, z_G }, bg)]);
-  if (piece.float.gmMin >= NO_WAY_UP) return blocks;
+  if (piece.float.gmMin >= NEUTRAL_MM) return blocks;
   return [...blocks, { kind: 'words', text: 'B and G lie in one place: it has no preferred way up, and no angles.' }];
 }
 
@@ -135,7 +135,7 @@ function restBlocks({ float }: Piece, weight: Weight, B: Point): readonly Block[
   const [x_G, y_G, z_G] = weight.centre;
   const apart = Math.abs(z_B.value - z_G.value);
   const told = `trim ${formatAngle(float.trim)} nose-down, heel ${formatAngle(float.heel)} starboard down`;
-  if (apart < TOO_LEVEL || Math.abs(Math.cos(float.heel)) < 0.2 || float.gmMin < NO_WAY_UP) {
+  if (apart < TOO_LEVEL || Math.abs(Math.cos(float.heel)) < 0.2 || float.gmMin < NEUTRAL_MM) {
     return [{ kind: 'words', text: `The tool finds ${told}; B and G say too little for a sum of it.` }];
   }
   const heel = worked('deg', degreeFromRadian(float.heel));

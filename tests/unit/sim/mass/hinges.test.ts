@@ -1,12 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { DesignFile } from '../../../../sim/design/file.ts';
-import { type Issue, SimError } from '../../../../sim/flow/outcome.ts';
 import { jointIssues } from '../../../../sim/mass/checks/joints.ts';
 import { slotIssues } from '../../../../sim/mass/checks/slots.ts';
-import { checkSound } from '../../../../sim/mass/sound.ts';
 import { changed } from '../../../support/change-file.ts';
 import { KNUCKLE_DESIGN, LINKED_DESIGN, makeDesignFile } from '../../../support/make-design.ts';
-import { answersOf, partsOf } from '../../../support/worked-bait.ts';
+import { answersOf, partsOf, soundIssuesOf } from '../../../support/worked-bait.ts';
 
 type Changes = Readonly<Record<string, unknown>>;
 
@@ -15,17 +13,6 @@ function edited(file: DesignFile, changes: Changes): DesignFile {
     (sum, [place, value]) => changed(sum, place, value),
     file,
   ) as DesignFile;
-}
-
-function issuesOf(file: DesignFile): readonly Issue[] {
-  const { design, setup, hull, links, hardware } = partsOf(file);
-  try {
-    checkSound(hull, links, design.joints, hardware, setup.coats, 0);
-    return [];
-  } catch (error) {
-    if (!(error instanceof SimError)) throw error;
-    return error.issues;
-  }
 }
 
 const [KNUCKLE_JOINT] = KNUCKLE_DESIGN.joints;
@@ -40,7 +27,7 @@ describe.each([
   ['linked eyes', LINKED_DESIGN],
 ])('the plain bait on %s', (_, file) => {
   test('can be made, and floats', () => {
-    expect(issuesOf(file)).toEqual([]);
+    expect(soundIssuesOf(file)).toEqual([]);
     const { bait } = answersOf(file, { detail: 'drag' });
     expect(bait.assembled.solver.converged).toBe(true);
     expect(bait.assembled.state).toBe('floats');
@@ -239,7 +226,7 @@ describe.each([
   ...LINKED.map((one) => [one.bait, LINKED_DESIGN, one] as const),
 ])('%s', (_, file, { code, path, says, wrong, right }) => {
   test('is refused, with its place, what was given and the cure', () => {
-    const issue = issuesOf(edited(file, wrong)).find((one) => one.code === code);
+    const issue = soundIssuesOf(edited(file, wrong)).find((one) => one.code === code);
     expect(issue).toMatchObject({ code, path });
     expect(issue?.message).toContain(says);
     expect(issue?.message).toMatch(/\d/);
@@ -247,7 +234,7 @@ describe.each([
   });
 
   test('is sound with a hair more room', () => {
-    expect(issuesOf(edited(file, right)).filter((one) => one.code === code)).toEqual([]);
+    expect(soundIssuesOf(edited(file, right)).filter((one) => one.code === code)).toEqual([]);
   });
 });
 

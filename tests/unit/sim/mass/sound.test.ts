@@ -1,24 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { DesignFile } from '../../../../sim/design/file.ts';
-import { type Issue, SimError } from '../../../../sim/flow/outcome.ts';
 import { jointIssues } from '../../../../sim/mass/checks/joints.ts';
 import { slotIssues } from '../../../../sim/mass/checks/slots.ts';
 import { checkSound } from '../../../../sim/mass/sound.ts';
 import { changed } from '../../../support/change-file.ts';
 import { makeDesignFile, PLAIN_DESIGN } from '../../../support/make-design.ts';
-import { partsOf } from '../../../support/worked-bait.ts';
-
-/** What the checks hold against a design; empty where it can be made. */
-function issuesOf(file: DesignFile): readonly Issue[] {
-  const { design, setup, hull, links, hardware } = partsOf(file);
-  try {
-    checkSound(hull, links, design.joints, hardware, setup.coats, 0);
-    return [];
-  } catch (error) {
-    if (!(error instanceof SimError)) throw error;
-    return error.issues;
-  }
-}
+import { partsOf, soundIssuesOf } from '../../../support/worked-bait.ts';
 
 type Changes = Readonly<Record<string, unknown>>;
 
@@ -326,12 +313,12 @@ describe.each([
   ['of three links', makeDesignFile({ pieces: 3 })],
 ])('the plain bait %s', (_, file) => {
   test('can be made', () => {
-    expect(issuesOf(file)).toEqual([]);
+    expect(soundIssuesOf(file)).toEqual([]);
   });
 });
 
 describe.each(CASES)('$bait', ({ code, path, wrong, right }) => {
-  const issues = issuesOf(edited(PLAIN_DESIGN, wrong));
+  const issues = soundIssuesOf(edited(PLAIN_DESIGN, wrong));
 
   test(`is refused as ${code}`, () => {
     expect(issues.map((issue) => [issue.code, issue.path])).toContainEqual([code, path]);
@@ -346,7 +333,7 @@ describe.each(CASES)('$bait', ({ code, path, wrong, right }) => {
   });
 
   test('can be made with a hair’s difference', () => {
-    expect(issuesOf(edited(PLAIN_DESIGN, right))).toEqual([]);
+    expect(soundIssuesOf(edited(PLAIN_DESIGN, right))).toEqual([]);
   });
 });
 
@@ -359,7 +346,7 @@ describe('joints and links', () => {
   }
 
   test('a joint before the one before it is refused, and then only that', () => {
-    const issues = issuesOf(edited(THREE, { 'joints.1.x_mm': 49 }));
+    const issues = soundIssuesOf(edited(THREE, { 'joints.1.x_mm': 49 }));
     expect(new Set(issues.map(({ code }) => code))).toEqual(new Set(['links/joints-crossing']));
     expect(issues.map(({ path }) => path)).toContain('joints.1.x_mm');
   });
@@ -425,7 +412,7 @@ describe('joints and links', () => {
 });
 
 test('a bait with several faults is told all of them at once', () => {
-  const issues = issuesOf(
+  const issues = soundIssuesOf(
     edited(PLAIN_DESIGN, {
       [`${HINGE}.pin.diameter_mm`]: 3,
       'hangers.2.shank_mm': 40,
