@@ -304,8 +304,6 @@ describe('a hand on the tub', () => {
 
 test('nothing is drawn while nothing moves, ripples or not', async () => {
   const tub = await openTub({ reducedMotion: 'no-preference' });
-  // ripples die down in about 3 s; what is left to draw after that is drawn for nothing
-  await tub.page.waitForTimeout(6000);
   const drawn = await tub.page.evaluate(async () => {
     const context = WebGL2RenderingContext.prototype;
     const draw = context.drawElements;
@@ -314,15 +312,21 @@ test('nothing is drawn while nothing moves, ripples or not', async () => {
       calls++;
       draw.apply(this, given);
     };
-    const rest = (ms: number) => new Promise((done) => setTimeout(done, ms));
-    await rest(1500);
+    const frame = () => new Promise((done) => requestAnimationFrame(done));
+    // ripples die down in about 3 s, later where a frame takes long; then a hundred frames go by and nothing is drawn
+    let idle = 0;
+    for (let frames = 0, before = -1; idle < 100 && frames < 3000; frames++) {
+      await frame();
+      idle = calls === before ? idle + 1 : 0;
+      before = calls;
+    }
     const resting = calls;
     // a change of size must be drawn: so the counter does count
     window.dispatchEvent(new KeyboardEvent('keydown', { key: 't' }));
-    await rest(1500);
-    return { resting, afterwards: calls };
+    for (let frames = 0; calls === resting && frames < 3000; frames++) await frame();
+    return { idle, afterwards: calls - resting };
   });
-  expect(drawn.resting).toBe(0);
+  expect(drawn.idle).toBe(100);
   expect(drawn.afterwards).toBeGreaterThan(0);
 });
 
