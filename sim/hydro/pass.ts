@@ -49,10 +49,14 @@ export function searchPasses(body: FloatingBody, valleys: Valleys): readonly Pas
     .sort((a, b) => heights[a] - heights[b])
     .map((i) => grid.points[i]);
   const passes: Pass[] = [];
-  for (const candidate of [...valleys.tops(), ...candidates].slice(0, MOST_CLIMBS)) {
-    const saddle = climb(body, candidate);
+  // a way down from a saddle may lead to a rest not known before, with tops of its own
+  const tops = valleys.tops();
+  for (let i = 0, j = 0; i + j < MOST_CLIMBS; ) {
+    const place = i < tops.length ? tops[i++] : candidates[j++];
+    if (place === undefined) break;
+    const saddle = climb(body, place);
     if (!saddle || passes.some((known) => angleBetween(known.saddle.up, saddle.up) < SAME_RAD)) continue;
-    const [a, b] = saddle.sides.map((side) => valleys.settle(side));
+    const [a, b] = saddle.sides.map((side) => valleys.descend(side));
     passes.push({ saddle, between: [a, b] });
   }
   // groups may have grown together meanwhile

@@ -10,8 +10,10 @@ import { type Well, wellOf } from './well.ts';
 
 /** The rests that descents have led to so far, and which of them are one and the same. */
 export interface Valleys {
-  /** Goes down from an up-vector; the number of the rest it ends at. */
+  /** Goes down from an up-vector, as far as the well of a known rest; the number of the rest it ends at. */
   readonly settle: (start: Vec3) => number;
+  /** Goes all the way down: beside a pass a well, which is looked at along rays, may seem to reach over it. */
+  readonly descend: (start: Vec3) => number;
   /** Up-vectors near passes, where floors that lead out of the rests begin to fall. */
   readonly tops: () => readonly Vec3[];
   /** The number of the group an end belongs to: the lowest of its members'. */
@@ -55,7 +57,10 @@ export function createValleys(body: FloatingBody): Valleys {
       home = wellWith(up);
       return home !== undefined;
     });
-    if (home) return home.end;
+    return home ? home.end : endAt(rest);
+  }
+
+  function endAt(rest: Rest): number {
     const nearness = (end: number) => dot(ends[end].rest.up, rest.up);
     const near = ends.map((_, end) => end).sort((a, b) => nearness(b) - nearness(a));
     if (near.length > 0 && angleBetween(ends[near[0]].rest.up, rest.up) < SAME_RAD) return near[0];
@@ -80,6 +85,7 @@ export function createValleys(body: FloatingBody): Valleys {
 
   return {
     settle,
+    descend: (start) => endAt(restFrom(body, start)),
     tops: () => tops,
     groupOf: (end) => ends[end].group,
     groups: () =>

@@ -10,7 +10,7 @@ export interface Well {
   readonly up: Vec3;
   /** Inside when up·n is more: out of there no descent leads. 1 when not even the first ring rises all round. */
   readonly cosine: number;
-  /** Where the floors that lead out of it along its softer axis begin to fall: near a pass. */
+  /** Where its ring first falls, and where the floors that lead out of it along its softer axis do: near a pass. */
   readonly tops: readonly Vec3[];
 }
 
@@ -102,7 +102,9 @@ export function wellOf(body: FloatingBody, rest: Rest, mass: Gram): Well {
     floors = floors.filter((ray) => !fallen.includes(ray));
     for (const ray of rays) ray.at = look(angle, ray.bearing, ray.at);
     // the first ring that does not rise all round ends the well; floors are followed on
-    if (fallen.length > 0 || rays.some(({ at }) => at.outwards < least)) rays = [];
+    const steepest = rays.reduce<Ray | null>((a, b) => (a && a.at.outwards <= b.at.outwards ? a : b), null);
+    if (steepest && steepest.at.outwards < least) tops.push(steepest.at.up);
+    if (fallen.length > 0 || (steepest && steepest.at.outwards < least)) rays = [];
     if (rays.length > 0) radius = angle;
     else if (floors.length === 0) break;
   }
