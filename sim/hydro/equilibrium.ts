@@ -41,9 +41,15 @@ const MOST_STEPS = 120;
  * draft together. The body must be able to float. On the way it never climbs; from an exact balance it falls to
  * starboard and says that it was mirrored.
  *
- * isHome: true for an up-vector from which the rest is known; the descent ends there, not converged.
+ * isHome: true for an up-vector from which the rest is known; the descent ends there, not converged. longest: of one
+ * step, radians.
  */
-export function restFrom(body: FloatingBody, start: Vec3, isHome: (up: Vec3) => boolean = () => false): Rest {
+export function restFrom(
+  body: FloatingBody,
+  start: Vec3,
+  isHome: (up: Vec3) => boolean = () => false,
+  longest = LONGEST_RAD,
+): Rest {
   let n = unit(start);
   let axes = planeAxes(n);
   const mass = body.mass + body.hung.reduce((sum, item) => sum + item.mass, 0);
@@ -52,7 +58,7 @@ export function restFrom(body: FloatingBody, start: Vec3, isHome: (up: Vec3) => 
   // less than what floats it, or a step could end under water without a draft solve noticing
   const far = Math.min(FAR_FORCE * mass, (body.waterDensity * totalsOf(body).volume - mass) / 10);
   let { offset, potential, passes } = draftAt(body, n, axes[0], axes[1], null, far);
-  let radius = LONGEST_RAD;
+  let radius = longest;
   let mirrored = false;
   let steps = 0;
   let converged = false;
@@ -72,7 +78,7 @@ export function restFrom(body: FloatingBody, start: Vec3, isHome: (up: Vec3) => 
       passes += fallen.passes;
       offset = fallen.offset;
       potential = fallen.potential;
-      radius = LONGEST_RAD;
+      radius = longest;
       continue;
     }
     steps++;
@@ -100,7 +106,7 @@ export function restFrom(body: FloatingBody, start: Vec3, isHome: (up: Vec3) => 
         ? gained > 1e-4 * promised
         : nextSlope + Math.abs(next.potential.force) * size < slope + Math.abs(potential.force) * size;
     if (better) {
-      if (gained > 0.75 * promised && turned > 0.9 * radius) radius = Math.min(LONGEST_RAD, 2 * radius);
+      if (gained > 0.75 * promised && turned > 0.9 * radius) radius = Math.min(longest, 2 * radius);
       else if (promised > noise && gained < 0.25 * promised) radius = turned / 2;
       n = nextN;
       axes = nextAxes;

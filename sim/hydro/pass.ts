@@ -28,6 +28,7 @@ export interface Pass {
 const LEVEL = 3;
 const MOST_CLIMBS = 48;
 const MOST_STEPS = 80;
+const RIDGE_STEPS = 16;
 /** Longest turn of one step, and how far to step off a saddle before going down. */
 const LONGEST_RAD = 0.12;
 const OFF_RAD = 0.03;
@@ -93,30 +94,52 @@ function turnsRound(around: readonly number[], heights: readonly number[], point
 export function climb(body: FloatingBody, start: Vec3): Saddle | null {
   const { mass } = totalsOf(body);
   const [low, high] = reachAlong(body, start);
-  const size = high - low;
-  let radius = LONGEST_RAD;
-  let here = placeAt(body, mass, unit(start), null);
-  for (let i = 0; i < MOST_STEPS; i++) {
-    const { step, left } = uphillStep(here.potential, mass, radius);
-    if (left <= MOMENT_TOLERANCE * mass * size) break;
-    const turned = Math.hypot(...step);
-    if (turned < 1e-13) break;
-    const next = placeAt(body, mass, turn(here.up, scale(inBody(step, here.axes), 1 / turned), turned), here);
-    const nextLeft = uphillStep(next.potential, mass, radius).left;
-    // near the top every step should leave less moment; one that does not was too long for the bends of the skin
-    if (nextLeft > left && turned < 0.9 * radius) radius = Math.max(turned / 2, 1e-6);
-    here = next;
+  const good = GOOD_MOMENT * mass * (high - low);
+  let { here, moment } = ascend(body, placeAt(body, mass, unit(start), null), true, MOST_STEPS);
+  if (moment > good) return null;
+  if (momentAt(here.potential) > good) {
+    // a ridge without preference; if it has a lowest place after all, that is close by
+    const lowest = ascend(body, here, false, RIDGE_STEPS);
+    if (lowest.moment <= good) here = lowest.here;
   }
   const { low: falling, lowAxis } = principalAxes(here.potential);
-  const { left } = uphillStep(here.potential, mass, radius);
-  if (!(falling < 0) || left > GOOD_MOMENT * mass * size) return null;
+  if (!(falling < 0)) return null;
   const side = inBody(lowAxis, here.axes);
   return {
     up: here.up,
     value: here.potential.value,
-    moment: Math.hypot(here.potential.slopeU, here.potential.slopeV),
+    moment: momentAt(here.potential),
     sides: [turn(here.up, side, OFF_RAD), turn(here.up, side, -OFF_RAD)],
   };
+}
+
+/** Newton's way towards a saddle, and the moment still to be dealt with where it ends; on a level ridge, that along it. */
+function ascend(
+  body: FloatingBody,
+  start: Place,
+  mayBeLevel: boolean,
+  most: number,
+): { readonly here: Place; readonly moment: GramMm } {
+  const { mass } = totalsOf(body);
+  const [low, high] = reachAlong(body, start.up);
+  let radius = LONGEST_RAD;
+  let here = start;
+  let turned = radius;
+  let before = Number.POSITIVE_INFINITY;
+  for (let steps = 0; ; steps++) {
+    const { step, left } = uphillStep(here.potential, mass, mayBeLevel);
+    const long = Math.hypot(...step);
+    if (left <= MOMENT_TOLERANCE * mass * (high - low) || long < 1e-13 || steps === most) return { here, moment: left };
+    // near the top every step should leave less moment; one that does not was too long for the bends of the skin
+    if (left > before && turned < 0.9 * radius) radius = Math.max(turned / 2, 1e-6);
+    before = left;
+    turned = Math.min(long, radius);
+    here = placeAt(body, mass, turn(here.up, scale(inBody(step, here.axes), 1 / long), turned), here);
+  }
+}
+
+function momentAt({ slopeU, slopeV }: Potential): GramMm {
+  return Math.hypot(slopeU, slopeV);
 }
 
 interface Place {
@@ -133,23 +156,22 @@ function placeAt(body: FloatingBody, mass: Gram, up: Vec3, near: Place | null): 
   return { up, axes, offset, potential };
 }
 
-/** Newton's step to a saddle, no longer than the radius, and the moment it has to deal with. */
+/** Newton's step to a saddle, and the moment it has to deal with. */
 function uphillStep(
   potential: Potential,
   mass: Gram,
-  radius: number,
+  mayBeLevel: boolean,
 ): { readonly step: InPlane; readonly left: GramMm } {
   const { low, high, lowAxis, highAxis } = principalAxes(potential);
   const along = (axis: InPlane) => potential.slopeU * axis[0] + potential.slopeV * axis[1];
   const up = along(lowAxis);
   const down = along(highAxis);
   // along a ridge without preference there is nothing to go down to but facets
-  const level = Math.abs(high) < NEUTRAL_MM * mass && Math.abs(down) < NEUTRAL_MM * mass;
-  const a = low < 0 ? up / -low : Math.sign(up) * radius;
-  const b = level || down === 0 ? 0 : high > 0 ? -down / high : -Math.sign(down) * radius;
-  const shrink = Math.min(1, radius / Math.max(Math.hypot(a, b), 1e-300));
+  const level = mayBeLevel && Math.abs(high) < NEUTRAL_MM * mass && Math.abs(down) < NEUTRAL_MM * mass;
+  const a = low < 0 ? up / -low : Math.sign(up) * LONGEST_RAD;
+  const b = level || down === 0 ? 0 : high > 0 ? -down / high : -Math.sign(down) * LONGEST_RAD;
   return {
-    step: [shrink * (a * lowAxis[0] + b * highAxis[0]), shrink * (a * lowAxis[1] + b * highAxis[1])],
+    step: [a * lowAxis[0] + b * highAxis[0], a * lowAxis[1] + b * highAxis[1]],
     left: Math.hypot(up, level ? 0 : down),
   };
 }

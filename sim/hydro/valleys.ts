@@ -12,7 +12,10 @@ import { type Well, wellOf } from './well.ts';
 export interface Valleys {
   /** Goes down from an up-vector, as far as the well of a known rest; the number of the rest it ends at. */
   readonly settle: (start: Vec3) => number;
-  /** Goes all the way down: beside a pass a well, which is looked at along rays, may seem to reach over it. */
+  /**
+   * Goes all the way down in short steps: from beside a pass. There a well, which is looked at along rays, may seem to
+   * reach over it, and a long step may leave a shallow valley.
+   */
   readonly descend: (start: Vec3) => number;
   /** Up-vectors near passes, where floors that lead out of the rests begin to fall. */
   readonly tops: () => readonly Vec3[];
@@ -34,6 +37,8 @@ export interface Valley {
 export const SAME_RAD: Radian = 2e-3;
 /** Soft rests further apart are not looked at as one; by way of others between them they may still be. */
 const REACH = Math.cos(radianFromDegree(45));
+/** Longest turn in one step of a descent that must not leave its valley. */
+const SHORT_RAD: Radian = 0.08;
 /** Passes between soft rests lower than this share of weight times a millimetre are facets of the mesh. */
 const FACET_MM = 3e-4;
 /** Places looked at between two soft rests. */
@@ -85,7 +90,7 @@ export function createValleys(body: FloatingBody): Valleys {
 
   return {
     settle,
-    descend: (start) => endAt(restFrom(body, start)),
+    descend: (start) => endAt(restFrom(body, start, undefined, SHORT_RAD)),
     tops: () => tops,
     groupOf: (end) => ends[end].group,
     groups: () =>
