@@ -100,12 +100,13 @@ function woodLine({ link, wood, solid }: LedgerParts, out: readonly Part[]): Led
 
 function coatLines({ coats, solid, wetted }: LedgerParts, wood: LedgerLine): readonly LedgerLine[] {
   return coats.map((coat): LedgerLine => {
-    if (coat.kind === 'soak-share') {
-      return drySide(coat.name, 'soak', coat.share * wood.mass, wood.at, 'share of the wood’s mass');
-    }
-    if (coat.kind === 'soak-area') {
-      const source = `mass for each area of bare wood, lying ${END_GRAIN} times as thick in end grain`;
-      return drySide(coat.name, 'soak', coat.perArea * solid.area, solid.soakCentre, source);
+    if (coat.kind === 'soak-share' || coat.kind === 'soak-area') {
+      const [mass, of] =
+        coat.kind === 'soak-share'
+          ? [coat.share * wood.mass, 'share of the wood’s mass']
+          : [coat.perArea * solid.area, 'mass for each area of bare wood'];
+      const source = `${of}, lying ${END_GRAIN} times as thick in end grain`;
+      return drySide(coat.name, 'soak', mass, solid.soakCentre, source);
     }
     const film = wetted.films[coats.filter((other) => other.kind === 'film').indexOf(coat)];
     return drySide(coat.name, 'coat', film.volume * coat.density, film.centre, 'volume it adds times its density');

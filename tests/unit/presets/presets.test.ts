@@ -75,8 +75,8 @@ const LINK_NEAR = { plane_mm: 1, net_g: 0.1, angle_rad: (2 * Math.PI) / 180 };
 
 /** Kept as the example of a link that cannot be levelled alone. */
 const NOT_ALONE = 'tin-whistle-90.json';
-/** What any bait may be warned of: water's film, and air in its slots. */
-const USUAL = new Set(['film', 'air-in-slots']);
+/** What any bait may be warned of: water's film, and air in its slots and in a tail of hair. */
+const USUAL = new Set(['film', 'air-in-slots', 'air-in-tail']);
 /** Slim baits whose lead leaves less wood beside it than is wanted, and at how many holes at most. */
 const SHORT_OF_WALL: Readonly<Record<string, number>> = {
   'copper-plate-200.json': 3,
@@ -133,7 +133,9 @@ describe.each(setups)('%s, %s', (name, setup) => {
     const walls = codes.filter((code) => code === 'wall-thin');
     expect(walls.length).toBeLessThanOrEqual(SHORT_OF_WALL[name] ?? 1);
     const others = new Set(codes.filter((code) => code !== 'wall-thin'));
-    expect(others).toEqual(name === NOT_ALONE ? new Set(['hooks-lie', 'not-level-alone']) : new Set());
+    // a link that hangs by its tail may lie with its hook against the wood
+    if (name === NOT_ALONE) others.delete('hooks-lie');
+    expect(others).toEqual(name === NOT_ALONE ? new Set(['not-level-alone']) : new Set());
   });
 
   test('is a thing of the shop: lead to 0.05 g, holes to 0.5 mm, drills and rod that are on the list', () => {

@@ -136,10 +136,14 @@ describe('coats', () => {
     return ledgersOf({ coats });
   }
 
-  test('that soak in weigh a share of the wood, at its centre', () => {
+  test('that soak in weigh a share of the wood, more of it in end grain', () => {
     const soak = line(head, 'soak');
     expect(soak.mass).toBeCloseTo(0.04 * line(head, 'wood').mass, 12);
-    expect(soak.at).toEqual(line(head, 'wood').at);
+    const { links, hull } = partsOf(PLAIN_DESIGN);
+    const [ledger] = coated({ name: 'oil', soak_percent: 30 });
+    const { soakCentre } = measureSolid(meshLink(hull, links[0], 'drag'));
+    expect(line(ledger, 'soak').at).toEqual(soakCentre);
+    expect(line(ledger, 'soak').source).toContain('4 times as thick in end grain');
     expect(soak.outsideVolume).toBe(0);
   });
 
