@@ -4,6 +4,7 @@ import type { FloatingBody } from '../../../sim/hydro/body.ts';
 import type { Float } from '../../../sim/hydro/float.ts';
 import type { LinkSpec } from '../../../sim/links/cut.ts';
 import type { Ledger } from '../../../sim/mass/ledger.ts';
+import type { PlacedFin } from '../../../sim/mass/placed.ts';
 import type { Detail, Wetted } from '../../../sim/mesh/wetted.ts';
 import { goodOf } from '../../support/change-file.ts';
 import { answersOf } from '../../support/worked-bait.ts';
@@ -16,6 +17,7 @@ export interface LinkOfBait {
   readonly wetted: Wetted;
   readonly ledger: Ledger;
   readonly hung: FloatingBody['hung'];
+  readonly fins: readonly PlacedFin[];
   readonly float: Float;
 }
 
@@ -45,6 +47,7 @@ export function workOut(name: string, setup: string, detail: Detail): Bait {
       wetted,
       ledger,
       hung: bait.hardware.hung.filter((item) => item.link === i),
+      fins: bait.hardware.fins.filter((fin) => fin.link === i),
       float,
     })),
     assembled: bait.assembled,

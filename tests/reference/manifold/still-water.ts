@@ -2,7 +2,7 @@ import type { FloatingBody } from '../../../sim/hydro/body.ts';
 import { dot, type Vec3 } from '../../../sim/numerics/vec3.ts';
 import type { LinkOfBait } from './baits.ts';
 import { displacedBlock } from './displaced.ts';
-import { type Block, measure, release, wetPart } from './solids.ts';
+import { type Block, blockOf, measure, middleOf, release, wetPart } from './solids.ts';
 
 /** A floating body put together from the library's solids and the ledger. */
 export interface Afloat {
@@ -26,7 +26,10 @@ export function afloat(water: number, links: readonly LinkOfBait[]): Afloat {
   const hung = links.flatMap((link) => link.hung);
   return {
     water,
-    blocks: links.map(displacedBlock),
+    blocks: links.flatMap((link) => [
+      displacedBlock(link),
+      ...link.fins.map(({ mesh }) => blockOf(mesh, ['skin'], middleOf(mesh))),
+    ]),
     weights: [
       ...links.map(({ ledger }) => ({ mass: ledger.mass, at: ledger.centre })),
       ...hung.map(({ mass, eye }) => ({ mass, at: eye })),

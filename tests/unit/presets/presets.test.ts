@@ -54,6 +54,7 @@ test.each(setups)('%s, %s: 162 starts find every rest that 642 find, link by lin
       centre: [at(0), at(1), at(2)],
       outside: lines.map((line) => ({ volume: line.outsideVolume, at: line.outsideAt })),
       hung: hardware.hung.filter(({ link }) => which.includes(links[link])),
+      fins: hardware.fins.filter(({ link }) => which.includes(links[link])).map(({ mesh }) => linkTree(mesh)),
     };
   };
   for (const { body, float, attitudes } of [
