@@ -56,12 +56,7 @@ function measureSize(answers: AllAnswers, size: Fineness): MeasuredSize {
   const order = timeOf(() => buildTreeShape(mesh.topology, mesh.positions));
 
   const link = answers.links[HEAD];
-  const block = displacedBlock({
-    ...link,
-    spec: answers.bait.links[HEAD],
-    wetted: { ...link.wetted, mesh },
-    hung: body.hung,
-  });
+  const block = displacedBlock({ spec: answers.bait.links[HEAD], wetted: { ...link.wetted, mesh } });
   const clip = createVectorClip(mesh);
   const [equilibrium, byLibrary, byVectors] = timeInTurn([
     () => restFrom(body, UPRIGHT),

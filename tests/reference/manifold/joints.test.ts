@@ -9,9 +9,9 @@ const LINKS = [
   ['linked eyes', LINKED_DESIGN],
 ].flatMap(([what, file]) => {
   const { bait, links } = answersOf(file as typeof KNUCKLE_DESIGN);
-  return links.map(({ wetted, ledger, float }, i) => {
+  return links.map(({ wetted }, i) => {
     const spec = bait.links[i];
-    return [spec.name, what as string, { spec, wetted, ledger, float, hung: [] }] as const;
+    return [spec.name, what as string, { spec, wetted }] as const;
   });
 });
 
