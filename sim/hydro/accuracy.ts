@@ -62,7 +62,7 @@ function meshError(coarse: FloatingBody, float: Float): MeshError | null {
   const { mass, volume } = totalsOf(coarse);
   // a bait that barely floats may not do so on the coarse mesh
   if (float.state === 'floats' && coarse.waterDensity * volume <= mass) return null;
-  const other = float.state === 'floats' ? floatAt(coarse, restFrom(coarse, float.up)) : floatBody(coarse);
+  const other = float.state === 'floats' ? floatAt(coarse, restFrom(coarse, float.up, float)) : floatBody(coarse);
   if ((other.offset === null) !== (float.offset === null)) return null;
   if (other.up[0] * float.up[0] + other.up[1] * float.up[1] + other.up[2] * float.up[2] < SAME_REST) return null;
   const apart = (a: number, b: number) => ORDER_SHARE * Math.abs(a - b);

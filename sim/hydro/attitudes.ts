@@ -70,7 +70,7 @@ export function findAttitudes(body: FloatingBody, coarse: FloatingBody, first: F
   const shareOf = (group: number) => ends.filter((end) => valleys.groupOf(end) === group).length / ends.length;
   const [own, foreign] = parted(valleys.groups(), ({ group }) => group === valleys.groupOf(home));
   const found = foreign.map(({ group, rest, spread }) => ({
-    rest: restFrom(body, rest.up),
+    rest: restFrom(body, rest.up, rest),
     share: shareOf(group),
     isRun: spread > RUN_RAD,
     pass: ways.get(group) ?? null,
@@ -113,7 +113,7 @@ function withoutTwins(found: readonly Found[]): readonly Found[] {
 
 function listOthers(body: FloatingBody, first: Float, found: readonly Found[]): readonly OtherRest[] {
   const { mass } = totalsOf(body);
-  const home: Bottom = { up: first.up, value: restFrom(body, first.up).potential.value };
+  const home: Bottom = { up: first.up, value: restFrom(body, first.up, first).potential.value };
   const listed = found.toSorted((a, b) => {
     const apart = a.rest.potential.value - b.rest.potential.value;
     return Math.abs(apart) > ORDER_MM * mass ? apart : heelOf(b.rest.up) - heelOf(a.rest.up);

@@ -1,5 +1,5 @@
 import { add, dot, scale, unit, type Vec3 } from '../numerics/vec3.ts';
-import type { Gram, GramMm, Mm } from '../units/brand.ts';
+import type { Gram, GramMm, Mm, Radian } from '../units/brand.ts';
 import { type FloatingBody, totalsOf } from './body.ts';
 import { draftAt, reachAlong } from './draft.ts';
 import { type Potential, planeAxes, potentialAt } from './potential.ts';
@@ -30,26 +30,29 @@ const SADDLE_MM = 1e-6;
 /** Turned this far off the knife's edge before descending again. */
 const NUDGE_RAD = 0.03;
 /** Longest turn in one step: short, so that descent does not hop into another valley. */
-const LONGEST_RAD = 0.25;
+const LONGEST_RAD: Radian = 0.25;
 /** Beyond these, the draft is solved anew before a step is judged. */
 const FAR_TURN_RAD = 0.05;
 const FAR_FORCE = 1e-2;
 const MOST_STEPS = 120;
 
+/** How a descent may differ from one that starts from nothing known. */
+interface Descent {
+  /** Where the water about stands at the start, mm: of a rest that is nearly this one. Else it is looked for. */
+  readonly offset?: Mm | null;
+  /** True for an up-vector from which the rest is known; the descent ends there, not converged. */
+  readonly isHome?: (up: Vec3) => boolean;
+  /** Longest turn in one step. */
+  readonly longest?: Radian;
+}
+
 /**
  * The resting attitude reached from `start` (an up-vector) by trust-region Newton on the potential over attitude and
  * draft together. The body must be able to float. On the way it never climbs; from an exact balance it falls to
- * starboard and says that it was mirrored.
- *
- * isHome: true for an up-vector from which the rest is known; the descent ends there, not converged. longest: of one
- * step, radians.
+ * starboard and says that it was mirrored. From near the rest, with its offset, it takes about half as many passes.
  */
-export function restFrom(
-  body: FloatingBody,
-  start: Vec3,
-  isHome: (up: Vec3) => boolean = () => false,
-  longest = LONGEST_RAD,
-): Rest {
+export function restFrom(body: FloatingBody, start: Vec3, descent: Descent = {}): Rest {
+  const { isHome = () => false, longest = LONGEST_RAD } = descent;
   let n = unit(start);
   let axes = planeAxes(n);
   const mass = body.mass + body.hung.reduce((sum, item) => sum + item.mass, 0);
@@ -57,7 +60,7 @@ export function restFrom(
   const size = high - low;
   // less than what floats it, or a step could end under water without a draft solve noticing
   const far = Math.min(FAR_FORCE * mass, (body.waterDensity * totalsOf(body).volume - mass) / 10);
-  let { offset, potential, passes } = draftAt(body, n, axes[0], axes[1], null, far);
+  let { offset, potential, passes } = draftAt(body, n, axes[0], axes[1], descent.offset ?? null, far);
   let radius = longest;
   let mirrored = false;
   let steps = 0;

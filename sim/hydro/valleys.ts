@@ -58,10 +58,11 @@ export function createValleys(body: FloatingBody): Valleys {
 
   function settle(start: Vec3): number {
     let home = wellWith(start);
-    const rest = restFrom(body, start, (up) => {
+    const isHome = (up: Vec3) => {
       home = wellWith(up);
       return home !== undefined;
-    });
+    };
+    const rest = restFrom(body, start, { isHome });
     return home ? home.end : endAt(rest);
   }
 
@@ -90,7 +91,7 @@ export function createValleys(body: FloatingBody): Valleys {
 
   return {
     settle,
-    descend: (start) => endAt(restFrom(body, start, undefined, SHORT_RAD)),
+    descend: (start) => endAt(restFrom(body, start, { longest: SHORT_RAD })),
     tops: () => tops,
     groupOf: (end) => ends[end].group,
     groups: () =>

@@ -8,6 +8,7 @@ import { rightingCurve } from '../../sim/hydro/righting-arm.ts';
 import { buildTreeShape, fitTree } from '../../sim/hydro/tree.ts';
 import { dot, type Vec3 } from '../../sim/numerics/vec3.ts';
 import { surfaceTension } from '../../sim/tables/surface-tension.ts';
+import { diceOf } from '../fuzz/dice.ts';
 import { displacedBlock } from '../reference/manifold/displaced.ts';
 import { measure, release, wetPart } from '../reference/manifold/solids.ts';
 import type { AllAnswers } from '../support/worked-bait.ts';
@@ -120,6 +121,12 @@ function laterRows(answers: AllAnswers, body: FloatingBody): readonly Row[] {
   const passes = timeOf(() => findAttitudes(light, lightCoarse, lying));
   const righting = timeOf(() => rightingCurve(body, float.up));
   const judged = timeOf(() => judgeAccuracy(body, coarse, float, surfaceTension(20)));
+  const builds = perturbed(body);
+  const rest = restFrom(body, UPRIGHT);
+  const [cold, warm] = timeInTurn([
+    () => builds.map((build) => restFrom(build, UPRIGHT)),
+    () => builds.map((build) => restFrom(build, rest.up, rest)),
+  ]);
   const ways = 1 + findAttitudes(light, lightCoarse, lying).others.length;
   const { points } = rightingCurve(body, float.up);
   // both ways over were taken; the target is for one
@@ -129,7 +136,26 @@ function laterRows(answers: AllAnswers, body: FloatingBody): readonly Row[] {
     timeRow(`${ENGINE}: the same half as heavy, ${ways} of them with the humps between`, passes, 'ms', null),
     timeRow(`${ENGINE}: righting arms 0–180° by 5°`, oneWay, 'ms', atMost(3)),
     timeRow(`${ENGINE}: accuracy and film`, judged, 'ms', null),
+    timeRow(
+      `${ENGINE}: ${builds.length} builds a little different, each from the rest of the drawn one`,
+      warm,
+      'ms',
+      atMost(60),
+    ),
+    timeRow(`${ENGINE}: the same, each from level`, cold, 'ms', null),
   ];
+}
+
+/** A thousand links as they may come out of the shop: a hundredth off in weight, its centre and the water a little too. */
+function perturbed(body: FloatingBody): readonly FloatingBody[] {
+  const dice = diceOf(1);
+  const off = (most: number) => most * (2 * dice.share() - 1);
+  return Array.from({ length: 1000 }, () => ({
+    ...body,
+    mass: body.mass * (1 + off(0.01)),
+    centre: [body.centre[0] + off(0.3), body.centre[1] + off(0.1), body.centre[2] + off(0.2)],
+    waterDensity: body.waterDensity * (1 + off(0.001)),
+  }));
 }
 
 function times({ least, median }: Timing, count: number): Timing {

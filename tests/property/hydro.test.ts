@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FloatingBody } from '../../sim/hydro/body.ts';
 import { draftAt } from '../../sim/hydro/draft.ts';
-import { restFrom } from '../../sim/hydro/equilibrium.ts';
+import { principalAxes, restFrom } from '../../sim/hydro/equilibrium.ts';
 import { floatBody } from '../../sim/hydro/float.ts';
 import { planeAxes, potentialAt } from '../../sim/hydro/potential.ts';
 import { submerge, WET } from '../../sim/hydro/submerge.ts';
@@ -145,6 +145,27 @@ describe('any body afloat', () => {
     );
     // a rest that was not settled says so; hardly any may be like that
     expect(lost / RUNS.numRuns).toBeLessThanOrEqual(0.002);
+  });
+
+  test('built a little heavier and off its centre, comes from the drawn rest to where it comes from level', () => {
+    let passes = 0;
+    let fromLevel = 0;
+    fc.assert(
+      fc.property(arbitraryBody(), number(-0.01, 0.01), number(-0.3, 0.3), (drawn, heavier, off) => {
+        const build = { ...drawn, mass: drawn.mass * (1 + heavier), centre: add(drawn.centre, [off, 0.2 * off, -off]) };
+        const rest = restFrom(drawn, UP);
+        const [cold, warm] = [restFrom(build, UP), restFrom(build, rest.up, rest)];
+        // another rest than from level is no fault: that is another valley's
+        fc.pre(cold.converged && warm.converged && dot(cold.up, warm.up) > 1 - 1e-6);
+        passes += warm.passes;
+        fromLevel += cold.passes;
+        const gm = Math.max(principalAxes(cold.potential).low / weightOf(build), 1e-3);
+        expect(length(subtract(warm.up, cold.up))).toBeLessThan(1e-8 / gm);
+        expect(Math.abs(warm.potential.value - cold.potential.value)).toBeLessThan(1e-11 * weightOf(build) * 100);
+      }),
+      RUNS,
+    );
+    expect(passes).toBeLessThan(0.7 * fromLevel);
   });
 
   test('never climbs on its way to rest', () => {
