@@ -13,7 +13,7 @@ export function sectionAreaFactor(exponent: number): number {
 /**
  * Half of a ring as points of the unit section, from the keel over the starboard flank to the back. `across` and
  * `upright` are blown up by one factor so that the polygon has the area of the smooth section: every ring is an affine
- * image of this one, so one factor serves them all. `gradAcross`, `gradUpright`: the outward gradient
+ * image of this one, so one factor serves them all. Keel and back stay where they are: draft is read off them. `gradAcross`, `gradUpright`: the outward gradient
  * (|u|ⁿ⁻¹, ±|v|ⁿ⁻¹) at the point on the smooth curve, before it is stretched to a section.
  */
 export interface UnitRing {
@@ -68,18 +68,24 @@ export function buildUnitRing(section: OvalSection, steps: number): UnitRing {
     gradAcross,
     gradUpright,
     across: smoothAcross.map((u) => u * growth),
-    upright: smoothUpright.map((v) => v * growth),
+    upright: smoothUpright.map((v, i) => (i === 0 || i === steps ? v : v * growth)),
   };
 }
 
+/** The factor c of all points but keel and back: the polygon's area is a c² + b c, b from the pieces next to those two. */
 function equalAreaFactor(section: OvalSection, steps: number, u: Float64Array, v: Float64Array): number {
   // height above and below the greatest breadth, as shares of the whole
   const rise = (height: number) => height * (height >= 0 ? 1 - section.breadth : section.breadth);
-  let polygon = 0;
+  let a = 0;
+  let b = 0;
   for (let i = 0; i < steps; i++) {
-    polygon += ((u[i] + u[i + 1]) / 2) * (rise(v[i + 1]) - rise(v[i]));
+    const middle = (u[i] + u[i + 1]) / 2;
+    if (i === 0) b -= middle * rise(v[0]);
+    else a -= middle * rise(v[i]);
+    if (i + 1 === steps) b += middle * rise(v[steps]);
+    else a += middle * rise(v[i + 1]);
   }
   const smooth =
     (1 - section.breadth) * sectionAreaFactor(section.above) + section.breadth * sectionAreaFactor(section.below);
-  return Math.sqrt(smooth / polygon);
+  return (Math.sqrt(b ** 2 + 4 * a * smooth) - b) / (2 * a);
 }

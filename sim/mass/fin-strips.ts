@@ -65,15 +65,12 @@ function heightAt({ from, to }: Line, x: Mm): Mm {
 }
 
 /**
- * What of a closed outline lies outside the body between two stations, as strips from fore to aft. Between the stations
- * of all corners and of all crossings with the skin nothing crosses, so that each strip is a trapezium. The outline may
- * lean and overhang as it likes, but must not cross itself outside the body.
+ * What of a closed outline lies outside the body, as strips from fore to aft. Between the stations of all corners and of
+ * all crossings with the skin nothing crosses, so that each strip is a trapezium. The outline may lean and overhang as it
+ * likes, but must not cross itself outside the body. rows: of the side outline, from fore to aft; a strip never runs past
+ * one.
  */
-export function finStrips(
-  outline: readonly Point[],
-  rows: readonly SideRow[],
-  [from, to]: readonly [Mm, Mm],
-): readonly Strip[] {
+export function finStrips(outline: readonly Point[], rows: readonly SideRow[]): readonly Strip[] {
   const lines = outline.flatMap((point, i): readonly Line[] => {
     const next = outline[(i + 1) % outline.length];
     if (Math.abs(next[0] - point[0]) <= SAME_MM) return [];
@@ -84,24 +81,40 @@ export function finStrips(
     belly: lineOf(rows[i], aft, 'belly'),
   }));
   const xs = outline.map(([x]) => x);
-  const [first, last] = [Math.max(from, Math.min(...xs)), Math.min(to, Math.max(...xs))];
+  const [first, last] = [Math.min(...xs), Math.max(...xs)];
   const crossings = lines.flatMap((line) =>
-    spans.flatMap(({ back, belly }) => [...crossing(line, back), ...crossing(line, belly)]),
+    spans
+      .slice(spanAt(rows, line.from[0]), spanAt(rows, line.to[0]) + 1)
+      .flatMap(({ back, belly }) => [...crossing(line, back), ...crossing(line, belly)]),
   );
-  const stations = distinct([first, last, ...xs, ...rows.map(({ x }) => x), ...crossings].filter(within(first, last)));
+  const stations = distinct([...xs, ...rows.map(({ x }) => x), ...crossings].filter((x) => x >= first && x <= last));
   return stations.slice(1).flatMap((aft, i) => {
     const fore = stations[i];
     const middle = (fore + aft) / 2;
     const over = lines
       .filter((line) => line.from[0] <= middle && middle <= line.to[0])
       .toSorted((a, b) => heightAt(a, middle) - heightAt(b, middle));
-    const span = spans.find(({ back }) => back.from[0] <= middle && middle <= back.to[0]);
+    const alongBody = rows.length > 0 && middle >= rows[0].x && middle <= rows[rows.length - 1].x;
+    const span = alongBody ? spans[spanAt(rows, middle)] : undefined;
     return pairs(over).flatMap(([low, high]) => outsideOf(low, high, span, fore, aft));
   });
 }
 
-function within(first: Mm, last: Mm): (x: Mm) => boolean {
-  return (x) => x >= first && x <= last;
+/** Those of some strips that lie between two stations that are among those of their rows. */
+export function stripsWithin(strips: readonly Strip[], [from, to]: readonly [Mm, Mm]): readonly Strip[] {
+  return strips.filter(({ x: [fore, aft] }) => fore + aft > 2 * from && fore + aft < 2 * to);
+}
+
+/** The number of the stretch between two rows that a station lies in; the first or the last if before or past them. */
+function spanAt(rows: readonly SideRow[], x: Mm): number {
+  let low = 0;
+  let high = rows.length - 1;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (rows[middle].x <= x) low = middle;
+    else high = middle;
+  }
+  return low;
 }
 
 function lineOf(fore: SideRow, aft: SideRow, side: 'back' | 'belly'): Line {

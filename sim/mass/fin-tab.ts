@@ -9,22 +9,23 @@ import { SAME_MM, type Strip } from './fin-strips.ts';
 /** What of a fin is let into the wood. */
 export interface FinTab {
   readonly depth: Mm;
+  readonly thickness: Mm;
+  /** Which way it goes into the wood. */
+  readonly inward: Vec3;
   readonly volume: Mm3;
   readonly centre: Vec3;
-  /** Together they cover it. */
-  readonly boxes: readonly Box[];
-  /** Points of its edge deep in the wood. */
-  readonly floor: readonly Vec3[];
+  /** Four numbers for each: x and z of its middle on the skin, its length along the root, how the skin rises to its ends. */
+  readonly slices: Float64Array;
 }
 
-/** A slice of a tab: its middle on the skin, half its size along the root, and how the skin slopes within it. */
+/** A slice of a tab: its middle on the skin, its size along the root, and half of how the skin rises within it. */
 interface Slice {
   readonly skin: Vec3;
   readonly size: Mm;
   readonly rise: Mm;
 }
 
-const TAIL_SLICES = 200;
+const TAIL_SLICES = 64;
 
 /**
  * The tab under the root of a fin: as deep everywhere, straight down from the back, up from the belly, along x from the
@@ -40,11 +41,29 @@ export function placeTab(hull: Hull, fin: Fin, strips: readonly Strip[]): FinTab
   const root = slices.reduce<Vec3>((sum, { skin, size }) => add(sum, scale(skin, size)), [0, 0, 0]);
   return {
     depth: fin.tab,
+    thickness: fin.thickness,
+    inward,
     volume: fin.tab * fin.thickness * length,
     centre: add(scale(root, 1 / length), scale(inward, fin.tab / 2)),
-    boxes: slices.map((slice) => boxOf(slice, inward, fin)),
-    floor: slices.map(({ skin }) => add(skin, scale(inward, fin.tab))),
+    slices: Float64Array.from(slices.flatMap(({ skin: [x, , z], size, rise }) => [x, z, size, rise])),
   };
+}
+
+/** Boxes that together cover a tab. */
+export function tabBoxes(tab: FinTab): readonly Box[] {
+  return slicesOf(tab).map((slice) => boxOf(slice, tab));
+}
+
+/** Points of a tab's edge deep in the wood. */
+export function tabFloor(tab: FinTab): readonly Vec3[] {
+  return slicesOf(tab).map(({ skin }) => add(skin, scale(tab.inward, tab.depth)));
+}
+
+function slicesOf({ slices }: FinTab): readonly Slice[] {
+  return Array.from({ length: slices.length / 4 }, (_, i): Slice => {
+    const [x, z, size, rise] = slices.subarray(4 * i, 4 * i + 4);
+    return { skin: [x, 0, z], size, rise };
+  });
 }
 
 function sideSlices(strips: readonly Strip[], on: 'back' | 'belly'): readonly Slice[] {
@@ -61,10 +80,11 @@ function tailSlices(hull: Hull, strips: readonly Strip[]): readonly Slice[] {
   const root = rootOnTail(hull, strips);
   if (root === null) return [];
   const size = (root[1] - root[0]) / TAIL_SLICES;
+  const height = (i: number) => root[0] + size * i;
+  const ends = Array.from({ length: 2 * TAIL_SLICES + 1 }, (_, i) => tailAt(hull, height(i / 2)) ?? hull.length);
   return Array.from({ length: TAIL_SLICES }, (_, i): Slice => {
-    const z = root[0] + size * (i + 0.5);
-    const at = (height: Mm) => tailAt(hull, height) ?? hull.length;
-    return { skin: [at(z), 0, z], size, rise: Math.abs(at(z + size / 2) - at(z - size / 2)) / 2 };
+    const [under, skin, over] = ends.slice(2 * i, 2 * i + 3);
+    return { skin: [skin, 0, height(i + 0.5)], size, rise: Math.abs(over - under) / 2 };
   });
 }
 
@@ -94,13 +114,13 @@ export function tailAt(hull: Hull, z: Mm): Mm | null {
   return bracketedRoot((x) => stationOf(hull, x)[side] - z, hull.length, peak, 1e-9).x;
 }
 
-function boxOf({ skin, size, rise }: Slice, inward: Vec3, { thickness, tab }: Fin): Box {
+function boxOf({ skin, size, rise }: Slice, { thickness, depth, inward }: FinTab): Box {
   const alongX = inward[0] === 0;
   const [x, , z] = skin;
   const half = thickness / 2;
   const span = (at: Mm, towards: number): readonly [Mm, Mm] => [
-    at - rise - (towards < 0 ? tab : 0),
-    at + rise + (towards > 0 ? tab : 0),
+    at - rise - (towards < 0 ? depth : 0),
+    at + rise + (towards > 0 ? depth : 0),
   ];
   const across = (at: Mm): readonly [Mm, Mm] => [at - size / 2, at + size / 2];
   const [xs, zs] = alongX ? [across(x), span(z, inward[2])] : [span(x, inward[0]), across(z)];

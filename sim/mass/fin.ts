@@ -6,7 +6,17 @@ import { measureVolume } from '../mesh/measure.ts';
 import type { Mm } from '../units/brand.ts';
 import { mm } from './checks/wood.ts';
 import { plateMesh } from './fin-mesh.ts';
-import { finStrips, overlap, type Point, plates, SAME_MM, type SideRow, type Strip, sideRows } from './fin-strips.ts';
+import {
+  finStrips,
+  overlap,
+  type Point,
+  plates,
+  SAME_MM,
+  type SideRow,
+  type Strip,
+  sideRows,
+  stripsWithin,
+} from './fin-strips.ts';
 import { placeTab, tailAt } from './fin-tab.ts';
 import type { PlacedFin } from './placed.ts';
 
@@ -62,16 +72,16 @@ function placeFin(hull: Hull, links: readonly LinkSpec[], fin: Fin, path: string
   const xs = [...edge, fore, aft].map(([x]) => x);
   const rows = sideRows(hull, [...xs, ...links.flatMap(({ span }) => span)], [Math.min(...xs), Math.max(...xs)]);
   const outline = closed(rows, edge, fore, aft);
-  const strips = finStrips(outline, rows, [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY]);
+  const strips = finStrips(outline, rows);
   if (strips.length === 0) return fault('fins/inside-the-body', 'has an edge wholly inside the body', 'draw it higher');
   const wrong = strips.find(({ place }) => fin.on !== 'tail' && place !== 'off' && place !== fin.on);
   if (wrong) {
     const message = `is a fin on the ${fin.on}, yet at ${mm(wrong.x[0])} it stands on the ${wrong.place}`;
     return fault('fins/wrong-side', message, `keep it off the ${wrong.place}, or make two fins of it`);
   }
-  const pieces = links.flatMap((spec) => {
-    const own = finStrips(outline, rows, reachOf(links, spec));
-    return own.length === 0 ? [] : [{ spec, own }];
+  const pieces = links.flatMap((spec): readonly Piece[] => {
+    const own = stripsWithin(strips, reachOf(links, spec));
+    return own.length === 0 ? [] : [{ spec, own, plates: plates(own) }];
   });
   if (pieces.length === 0) {
     return fault('hardware/in-a-gap', `stands wholly in the gap of a joint, at ${where(ends[0])}`, 'move it along');
@@ -81,17 +91,24 @@ function placeFin(hull: Hull, links: readonly LinkSpec[], fin: Fin, path: string
     const message = `is a fin on the tail, yet begins at ${mm(strips[0].x[0])}, before link "${last.name}", ${mm(last.span[0])} to ${mm(last.span[1])}`;
     return fault('fins/over-a-joint', message, 'begin it on the last link');
   }
-  const loose = pieces.find(({ own }) => plates(own).some((plate) => !plate.some((strip) => isRooted(hull, strip))));
+  const loose = pieces.find((piece) => piece.plates.some((plate) => !plate.some((strip) => isRooted(hull, strip))));
   if (loose) {
     const { spec, own } = loose;
     const message = `has a piece at ${mm(own[0].x[0])} that stands on no wood of link "${spec.name}", ${mm(spec.span[0])} to ${mm(spec.span[1])}`;
     return fault('fins/loose-piece', message, 'end it before the joint, or draw it down to the skin');
   }
-  return { pieces: pieces.map(({ spec, own }) => pieceOf(hull, fin, spec, own, path)), strips, faults: [] };
+  return { pieces: pieces.map((piece) => pieceOf(hull, fin, piece, path)), strips, faults: [] };
 }
 
-function pieceOf(hull: Hull, fin: Fin, spec: LinkSpec, strips: readonly Strip[], path: string): PlacedFin {
-  const mesh = plateMesh(plates(strips), fin.thickness);
+/** What of a fin stands on one link. */
+interface Piece {
+  readonly spec: LinkSpec;
+  readonly own: readonly Strip[];
+  readonly plates: readonly (readonly Strip[])[];
+}
+
+function pieceOf(hull: Hull, fin: Fin, { spec, own, plates }: Piece, path: string): PlacedFin {
+  const mesh = plateMesh(plates, fin.thickness);
   const { volume, centre } = measureVolume(mesh);
   return {
     name: fin.name,
@@ -102,7 +119,7 @@ function pieceOf(hull: Hull, fin: Fin, spec: LinkSpec, strips: readonly Strip[],
     mesh,
     outsideVolume: volume,
     outsideCentre: centre,
-    tab: placeTab(hull, fin, strips),
+    tab: placeTab(hull, fin, own),
   };
 }
 

@@ -42,6 +42,7 @@ export function loftLink(hull: Hull, ring: Ring, spec: LinkSpec, counts: LinkCou
   }
   if (layout.forePole >= 0) put(positions, layout.forePole, -growth.skin, 0, hull.back.nose.level);
   if (layout.aftPole >= 0) put(positions, layout.aftPole, hull.length + growth.skin, 0, hull.back.tail.level);
+  straddle(positions, layout);
   if (foreFace) putFace(positions, layout, counts, 'fore', foreFace);
   if (aftFace) putFace(positions, layout, counts, 'aft', aftFace);
   spec.slots.forEach((slot, i) => {
@@ -50,6 +51,33 @@ export function loftLink(hull: Hull, ring: Ring, spec: LinkSpec, counts: LinkCou
     if (face && bare) putSlot(positions, layout.slots[i], mouthStrips(counts, i), slot, face, bare, growth.face);
   });
   return positions;
+}
+
+/**
+ * Moves the skin's points out by a twelfth of the second difference along their lengthwise lines, to where the straight
+ * pieces between them lie as much outside the smooth line as inside: the best fit in the least-squares sense by such
+ * pieces (mass matrix 1/6, 2/3, 1/6). Left on the line, all of a convex skin would lie a hair inside. Keel and back stay
+ * on their outlines, off which draft is read; rims stay in their faces.
+ */
+function straddle(positions: Float64Array, { firstRing, lastRing, ringSize, forePole, aftPole }: VertexLayout): void {
+  const row = 3 * ringSize;
+  const rows = lastRing - firstRing + 1;
+  const from = forePole >= 0 ? 0 : 1;
+  const to = aftPole >= 0 ? rows : rows - 1;
+  for (let k = 1; k < ringSize; k++) {
+    if (2 * k === ringSize) continue;
+    for (let axis = 0; axis < 3; axis++) {
+      const first = 3 * k + axis;
+      let before = from === 0 ? positions[3 * forePole + axis] : positions[first];
+      for (let i = from; i < to; i++) {
+        const at = first + i * row;
+        const here = positions[at];
+        const after = i + 1 < rows ? positions[at + row] : positions[3 * aftPole + axis];
+        positions[at] = here - (before - 2 * here + after) / 12;
+        before = here;
+      }
+    }
+  }
 }
 
 /** A face moved out along its own normal: on a bevel a longer way along x; a knuckle gains radius, a hollow loses it. */

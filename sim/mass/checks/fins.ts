@@ -3,6 +3,7 @@ import { type Hull, stationOf } from '../../hull/hull.ts';
 import type { LinkSpec } from '../../links/cut.ts';
 import { segmentBoxDistance } from '../../numerics/distance.ts';
 import type { Vec3 } from '../../numerics/vec3.ts';
+import { tabBoxes, tabFloor } from '../fin-tab.ts';
 import type { FixedHardware, PlacedFin } from '../placed.ts';
 import { outside, type PathOf, rodsOf, slotBox } from './clearance.ts';
 import { betweenFaces, mm } from './wood.ts';
@@ -19,7 +20,7 @@ export function tabIssues(
   if (!tab) return [];
   const path = `${fin.path}.tab_mm`;
   const name = `the tab of "${fin.name}"`;
-  if (!tab.floor.every((point) => isInOutline(hull, point) && betweenFaces(spec, point))) {
+  if (!tabFloor(tab).every((point) => isInOutline(hull, point) && betweenFaces(spec, point))) {
     const message = `${name}, ${mm(tab.depth)} deep, comes out of link "${spec.name}"`;
     return [{ code: 'fins/tab-too-deep', path, message, hint: 'let it in less deep' }];
   }
@@ -27,15 +28,14 @@ export function tabIssues(
     const message = `${name}, ${mm(tab.depth)} deep, runs into ${what} (${where})`;
     return { code: 'hardware/parts-meet', path, message, hint: 'let it in less deep, or move one of them' };
   };
+  const boxes = tabBoxes(tab);
   const rods = rodsOf(hardware, spec.index, pathOf)
-    .filter((rod) => tab.boxes.some((box) => !outside(rod, box) && segmentBoxDistance(rod.segment, box) <= rod.radius))
+    .filter((rod) => boxes.some((box) => !outside(rod, box) && segmentBoxDistance(rod.segment, box) <= rod.radius))
     .map((rod) => meeting(rod.name, rod.path));
   const slots = spec.slots
     .filter((slot) => {
       const { low, high } = slotBox(spec, slot);
-      return tab.boxes.some((box) =>
-        [0, 1, 2].every((axis) => box.low[axis] <= high[axis] && box.high[axis] >= low[axis]),
-      );
+      return boxes.some((box) => [0, 1, 2].every((axis) => box.low[axis] <= high[axis] && box.high[axis] >= low[axis]));
     })
     .map((slot) => meeting('a hinge slot', slot.path));
   return [...rods, ...slots];
