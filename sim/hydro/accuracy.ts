@@ -43,6 +43,9 @@ export interface Digits {
 const MOST_DIGITS: Digits = { draft: 1, proud: 1, trim: 1, heel: 1, gm: 2 };
 /** A mesh of a quarter of the triangles has four times the error: its difference is three times that of the fine one. */
 const ORDER_SHARE = 1 / 3;
+/** No error is told as smaller: a mesh that straddles its skin is better than that law, but parts of its error cancel. */
+const LEAST_MM: Mm = 0.002;
+const LEAST_RAD: Radian = 3e-5;
 /** Rests further apart than this on the two meshes are not the same rest. */
 const SAME_REST = Math.cos(0.1);
 
@@ -65,13 +68,16 @@ function meshError(coarse: FloatingBody, float: Float): MeshError | null {
   const other = float.state === 'floats' ? floatAt(coarse, restFrom(coarse, float.up, float)) : floatBody(coarse);
   if ((other.offset === null) !== (float.offset === null)) return null;
   if (other.up[0] * float.up[0] + other.up[1] * float.up[1] + other.up[2] * float.up[2] < SAME_REST) return null;
-  const apart = (a: number, b: number) => ORDER_SHARE * Math.abs(a - b);
-  const turned = Math.abs(other.heel - float.heel);
+  const apart = (a: Mm, b: Mm) => Math.max(LEAST_MM, ORDER_SHARE * Math.abs(a - b));
+  const turned = (a: Radian, b: Radian) => {
+    const angle = Math.abs(a - b);
+    return Math.max(LEAST_RAD, ORDER_SHARE * Math.min(angle, 2 * Math.PI - angle));
+  };
   return {
     draft: other.draft === null || float.draft === null ? null : apart(other.draft, float.draft),
     proud: other.proud === null || float.proud === null ? null : apart(other.proud, float.proud),
-    trim: apart(other.trim, float.trim),
-    heel: ORDER_SHARE * Math.min(turned, 2 * Math.PI - turned),
+    trim: turned(other.trim, float.trim),
+    heel: turned(other.heel, float.heel),
     gm: apart(other.gm, float.gm),
   };
 }

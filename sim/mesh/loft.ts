@@ -56,28 +56,42 @@ export function loftLink(hull: Hull, ring: Ring, spec: LinkSpec, counts: LinkCou
 /**
  * Moves the skin's points out by a twelfth of the second difference along their lengthwise lines, to where the straight
  * pieces between them lie as much outside the smooth line as inside: the best fit in the least-squares sense by such
- * pieces (mass matrix 1/6, 2/3, 1/6). Left on the line, all of a convex skin would lie a hair inside. Keel and back stay
- * on their outlines, off which draft is read; rims stay in their faces.
+ * pieces (mass matrix 1/6, 2/3, 1/6). Left on the line, all of a convex skin would lie a hair inside. Over a tip a line
+ * runs on into the one across. Keel and back stay on their outlines, off which draft is read; rims stay in their faces.
  */
-function straddle(positions: Float64Array, { firstRing, lastRing, ringSize, forePole, aftPole }: VertexLayout): void {
+function straddle(positions: Float64Array, layout: VertexLayout): void {
+  const { firstRing, lastRing, ringSize } = layout;
   const row = 3 * ringSize;
   const rows = lastRing - firstRing + 1;
-  const from = forePole >= 0 ? 0 : 1;
-  const to = aftPole >= 0 ? rows : rows - 1;
-  for (let k = 1; k < ringSize; k++) {
-    if (2 * k === ringSize) continue;
-    for (let axis = 0; axis < 3; axis++) {
+  const [fore, aft] = [tipOf(positions, layout.forePole), tipOf(positions, layout.aftPole)];
+  for (let k = 0; k < ringSize; k++) {
+    // keel and back slide along their outlines
+    const axes = k === 0 || 2 * k === ringSize ? 1 : 3;
+    for (let axis = 0; axis < axes; axis++) {
       const first = 3 * k + axis;
-      let before = from === 0 ? positions[3 * forePole + axis] : positions[first];
-      for (let i = from; i < to; i++) {
+      let before = fore ? fore[axis] : positions[first];
+      for (let i = fore ? 0 : 1; i < (aft ? rows : rows - 1); i++) {
         const at = first + i * row;
         const here = positions[at];
-        const after = i + 1 < rows ? positions[at + row] : positions[3 * aftPole + axis];
+        const after = aft && i + 1 === rows ? aft[axis] : positions[at + row];
         positions[at] = here - (before - 2 * here + after) / 12;
         before = here;
       }
     }
   }
+  if (fore) positions[3 * layout.forePole] -= meanReach(positions, 0, ringSize, fore[0]) / 6;
+  if (aft) positions[3 * layout.aftPole] -= meanReach(positions, rows - 1, ringSize, aft[0]) / 6;
+}
+
+function tipOf(positions: Float64Array, pole: number): Float64Array | null {
+  return pole < 0 ? null : positions.slice(3 * pole, 3 * pole + 3);
+}
+
+/** How far along x the points of a ring stand from a place, on the whole. */
+function meanReach(positions: Float64Array, ring: number, ringSize: number, from: Mm): Mm {
+  let sum = 0;
+  for (let k = 0; k < ringSize; k++) sum += positions[3 * (ring * ringSize + k)] - from;
+  return sum / ringSize;
 }
 
 /** A face moved out along its own normal: on a bevel a longer way along x; a knuckle gains radius, a hollow loses it. */

@@ -60,7 +60,7 @@ export function meshAt({ bait, links }: AllAnswers, link: number, { bands, steps
   };
 }
 
-/** The link as a floating body: the ledger's weights, whatever the mesh. */
+/** The link as a floating body: the ledger’s weights, whatever the mesh; its fins, which no size changes, left out. */
 export function bodyAt(answers: AllAnswers, link: number, mesh: Mesh): FloatingBody {
   const { ledger } = answers.links[link];
   return {

@@ -16,7 +16,7 @@ describe('the error of a mesh', () => {
   };
 
   test('is told from one coarser by half, and is about what a mesh of many facets shows it to be', () => {
-    const [coarse, full, right] = [2, 4, 12].map((fine) => at(fine));
+    const [coarse, full, right] = [1, 2, 12].map((fine) => at(fine));
     const [float, truth] = [floatBody(full), floatBody(right)];
     const { mesh } = judgeAccuracy(full, coarse, float, 0.0074);
     const near = (told: number | null | undefined, is: number) => {
@@ -33,6 +33,15 @@ describe('the error of a mesh', () => {
     const told = judgeAccuracy(full, coarse, float, 0.0074).mesh?.draft ?? 0;
     expect(told / Math.abs((float.draft ?? 0) - (truth.draft ?? 0))).toBeGreaterThan(0.5);
     expect(told / Math.abs((float.draft ?? 0) - (truth.draft ?? 0))).toBeLessThan(1.7);
+  });
+
+  test('is never told as less than a mesh can be trusted with', () => {
+    const body = at(2);
+    expect(judgeAccuracy(body, body, floatBody(body), 0.0074).mesh).toMatchObject({
+      draft: 0.002,
+      gm: 0.002,
+      trim: 3e-5,
+    });
   });
 
   test('is not known when the coarse mesh cannot float', () => {

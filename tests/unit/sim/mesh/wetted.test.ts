@@ -188,22 +188,23 @@ describe('a coat on an ellipsoid', () => {
       least = Math.min(least, moved);
       most = Math.max(most, moved);
     }
-    expect(least).toBeCloseTo(0.5, 9);
-    expect(most).toBeCloseTo(0.5, 9);
+    // each skin straddles its own smooth one, which takes a thousandth of a millimetre either way
+    expect(least).toBeGreaterThan(0.499);
+    expect(most).toBeLessThan(0.501);
   });
 
   test('moves each point along the normal of the skin', () => {
     const [spec] = cutLinks(120, [{ name: 'whole', density: null }], []);
-    const counts = { bands: 24, steps: 16, foreTip: true, aftTip: true, slots: 0 };
+    const counts = { bands: 60, steps: 32, foreTip: true, aftTip: true, slots: 0 };
     const [bare, grown] = [0, 0.5].map((skin) =>
       loftLink(ELLIPSOID, buildRing(ELLIPSOID.section, counts.steps), spec, counts, { skin, face: 0 }),
     );
     for (let i = 0; i < bare.length; i += 3) {
-      // the gradient of the ellipsoid's equation; rings are blown up a hair, which turns no normal
+      // the gradient of the ellipsoid's equation; each skin straddles its own smooth one, which turns this by a degree
       const normal: Vec3 = [(bare[i] - 60) / 60 ** 2, bare[i + 1] / 40 ** 2, bare[i + 2] / 20 ** 2];
       const unitNormal = scale(normal, 1 / Math.hypot(...normal));
       const along = unitNormal.reduce((sum, part, axis) => sum + part * (grown[i + axis] - bare[i + axis]), 0);
-      expect(along / 0.5).toBeGreaterThan(1 - 1e-4);
+      expect(along / 0.5).toBeGreaterThan(1 - 3e-4);
     }
   });
 });

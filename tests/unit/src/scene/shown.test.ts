@@ -103,8 +103,8 @@ describe('the room a bait needs', () => {
   test('has its middle half way between nose and tail, coats and all', () => {
     const room = roomOf(seen({ ...PLAIN, lastGood: NOTHING }, 'whole'));
     expect(room.middle).toBeCloseTo(60, 6);
-    // 120 mm of wood and 0.2 mm of epoxy at both tips
-    expect(room.length).toBeCloseTo(120.4, 6);
+    // 120 mm of wood and 0.2 mm of epoxy at both tips; a mesh that straddles its skin is a little longer
+    expect(Math.abs(room.length - 120.4)).toBeLessThan(0.05);
   });
 });
 
