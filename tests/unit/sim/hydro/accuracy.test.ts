@@ -16,7 +16,7 @@ describe('the error of a mesh', () => {
   };
 
   test('is told from one coarser by half, and is about what a mesh of many facets shows it to be', () => {
-    const [coarse, full, right] = [1, 2, 12].map((fine) => at(fine));
+    const [coarse, full, right] = [2, 4, 12].map((fine) => at(fine, 6));
     const [float, truth] = [floatBody(full), floatBody(right)];
     const { mesh } = judgeAccuracy(full, coarse, float, 0.0074);
     const near = (told: number | null | undefined, is: number) => {
