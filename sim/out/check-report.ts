@@ -58,7 +58,7 @@ function titleBlock({ design, setup, water }: CheckedBait): readonly string[] {
 
 function baitLines({ assembled, assembledAccuracy, hardware }: CheckedBait): readonly string[] {
   const hung = sum(hardware.hung.map((item) => item.mass));
-  return [baitVerdict(assembled), ...floatLines(assembled, assembledAccuracy, hung)];
+  return [baitVerdict(assembled, assembledAccuracy.digits), ...floatLines(assembled, assembledAccuracy, hung)];
 }
 
 function linkBlock(bait: CheckedBait, link: CheckedLink): readonly string[] {
@@ -68,7 +68,7 @@ function linkBlock(bait: CheckedBait, link: CheckedLink): readonly string[] {
   return [
     `Link ${spec.index + 1} of ${bait.links.length}, alone: ${spec.name} (${from} to ${to} mm)`,
     ...indented([
-      linkVerdict(spec.name, float),
+      linkVerdict(spec.name, float, link.accuracy.digits),
       ...floatLines(float, link.accuracy, sum(hung.map((item) => item.mass))),
       '',
       ...ledgerTable(link, hung),

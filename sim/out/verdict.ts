@@ -1,3 +1,4 @@
+import type { Digits } from '../hydro/accuracy.ts';
 import type { Float } from '../hydro/float.ts';
 import { type Amounts, amountsIn } from '../units/amounts.ts';
 import type { Gram, Mm, Radian } from '../units/brand.ts';
@@ -19,29 +20,38 @@ const AWASH: Mm = 0.5;
 const BALANCE: Gram = 0.005;
 const METRIC = amountsIn('mm-g');
 
-/** How one link rests when it floats alone, hooks hung, as one sentence in the maker's words. */
-export function linkVerdict(name: string, float: Float, amounts: Amounts = METRIC): string {
-  return verdict(capitalised(name), float, amounts);
+/** Decimals of what a verdict says. */
+type VerdictDigits = Pick<Digits, 'proud' | 'trim' | 'heel'>;
+
+/** Until it is known how many are meant. */
+const USUAL: VerdictDigits = { proud: 1, trim: 1, heel: 1 };
+
+/**
+ * How one link rests when it floats alone, hooks hung, as one sentence in the maker's words. digits: how many decimals
+ * are meant, undefined until that is known.
+ */
+export function linkVerdict(name: string, float: Float, digits?: VerdictDigits, amounts: Amounts = METRIC): string {
+  return verdict(capitalised(name), float, digits ?? USUAL, amounts);
 }
 
-/** How the whole bait rests, held straight, hooks hung, as one sentence in the maker's words. */
-export function baitVerdict(float: Float, amounts: Amounts = METRIC): string {
-  return verdict('The bait', float, amounts);
+/** How the whole bait rests, held straight, hooks hung, likewise. */
+export function baitVerdict(float: Float, digits?: VerdictDigits, amounts: Amounts = METRIC): string {
+  return verdict('The bait', float, digits ?? USUAL, amounts);
 }
 
-function verdict(subject: string, float: Float, amounts: Amounts): string {
-  const ride = [riding(float, amounts), attitude(float)].join(', ');
+function verdict(subject: string, float: Float, digits: VerdictDigits, amounts: Amounts): string {
+  const ride = [riding(float, digits, amounts), attitude(float, digits)].join(', ');
   return `${[`${subject} ${ride}`, ...reservations(float, amounts)].join('; ')}.`;
 }
 
-function riding(float: Float, amounts: Amounts): string {
+function riding(float: Float, digits: VerdictDigits, amounts: Amounts): string {
+  const height = (length: Mm) => amounts.length(length, { digits: digits.proud });
   if (float.state === 'sinks') return `sinks, ${weight(float.netWet, amounts)} heavier than its water`;
   if (float.state === 'hangs') return `hangs, ${balance(float.netWet, amounts)}`;
   if (float.proud === null) return 'floats awash';
   // held up by a fin that stands out of the water
-  if (float.proud < 0) return `floats awash, its wood ${amounts.length(-float.proud)} under`;
-  const height = `${amounts.length(float.proud)} proud`;
-  return float.proud < AWASH ? `floats awash, ${height}` : `floats ${height}`;
+  if (float.proud < 0) return `floats awash, its wood ${height(-float.proud)} under`;
+  return float.proud < AWASH ? `floats awash, ${height(float.proud)} proud` : `floats ${height(float.proud)} proud`;
 }
 
 function balance(netWet: Gram, amounts: Amounts): string {
@@ -50,26 +60,24 @@ function balance(netWet: Gram, amounts: Amounts): string {
 }
 
 /** `level`, or what departs from it: trim first, then heel. */
-function attitude(float: Float): string {
-  if (Math.abs(float.trim) > ON_END) return standing(float.trim);
-  const parts = [trimWords(float.trim), heelWords(float)].filter((words) => words !== null);
+function attitude(float: Float, digits: VerdictDigits): string {
+  const trim = formatAngle(Math.abs(float.trim), { digits: digits.trim });
+  if (Math.abs(float.trim) > ON_END)
+    return float.trim > 0 ? `${trim} nose-down: on its nose` : `${trim} tail low: on its tail`;
+  const parts = [trimWords(float.trim, trim), heelWords(float, digits.heel)].filter((words) => words !== null);
   return parts.length === 0 ? 'level' : parts.join(', ');
 }
 
-function standing(trim: Radian): string {
-  return trim > 0 ? `${formatAngle(trim)} nose-down: on its nose` : `${formatAngle(-trim)} tail low: on its tail`;
-}
-
-function trimWords(trim: Radian): string | null {
+function trimWords(trim: Radian, amount: string): string | null {
   if (Math.abs(trim) < LEVEL) return null;
-  return trim > 0 ? `${formatAngle(trim)} nose-down` : `${formatAngle(-trim)} tail low`;
+  return `${amount} ${trim > 0 ? 'nose-down' : 'tail low'}`;
 }
 
-function heelWords(float: Float): string | null {
+function heelWords(float: Float, digits: number): string | null {
   const angle = Math.abs(float.heel);
   if (angle < UPRIGHT) return null;
-  if (angle > BELLY_UP) return `belly up, ${formatAngle(angle)} over`;
-  const to = `${formatAngle(angle)} to ${float.heel > 0 ? 'starboard' : 'port'}`;
+  if (angle > BELLY_UP) return `belly up, ${formatAngle(angle, { digits })} over`;
+  const to = `${formatAngle(angle, { digits })} to ${float.heel > 0 ? 'starboard' : 'port'}`;
   // mirrored means that upright was no rest at all: it lays over, however little
   return float.mirrored || angle >= LYING ? `lays over ${to}` : `leans ${to}`;
 }

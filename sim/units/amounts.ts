@@ -19,10 +19,14 @@ const AMOUNTS: Readonly<Record<UnitSystem, Amounts>> = {
     ruled: (length) => formatLength(length, 'mm'),
     mass: (mass, style) => formatMass(mass, 'g', style),
   },
-  // a hundredth of a gram is 0.0004 oz: what says how finely grams are given does not say it of ounces
   'in-oz': {
-    length: (length, style) => formatLength(length, 'in', { signed: style?.signed === true }),
+    // 0.01 in for whole millimetres, 0.001 in for anything finer
+    length: (length, style) => {
+      const given = { signed: style?.signed === true };
+      return formatLength(length, 'in', style?.digits === 0 ? { ...given, digits: 2 } : given);
+    },
     ruled: (length) => formatRuler(length, FINEST_RULER),
+    // a hundredth of a gram is 0.0004 oz: what says how finely grams are given does not say it of ounces
     mass: (mass, style) => formatMass(mass, 'oz', { signed: style?.signed === true }),
   },
 };

@@ -39,7 +39,7 @@ export function LinkColumn({ spec }: { readonly spec: LinkSpec }) {
           <>
             <p className="verdict">
               <StateMark state={float.state} />
-              <span>{linkVerdict(name, float, amounts)}</span>
+              <span>{linkVerdict(name, float, known?.digits, amounts)}</span>
             </p>
             <OtherRests attitudes={attitudes} float={float} isOld={isAwaited} />
           </>

@@ -9,10 +9,11 @@ import { useAmounts } from '../../view/amounts.ts';
  */
 export function Headline() {
   const amounts = useAmounts();
+  const digits = useAnswers((answers) => answers.lastGood.bait.assembledAccuracy?.digits);
   const settled = useAnswers(({ bait, fresh, detail }) => {
     if (!fresh || detail !== 'full' || bait.assembled === undefined) return null;
     return bait.assembled.status === 'ok'
-      ? baitVerdict(bait.assembled.value, amounts)
+      ? baitVerdict(bait.assembled.value, digits, amounts)
       : 'Not worked out: something to mend.';
   });
   const [said, setSaid] = useState<string | null>(null);

@@ -6,7 +6,6 @@ import {
   degreeFromRadian,
   type Float,
   formatAngle,
-  formatLength,
   formatNumber,
   formatPercent,
   type UnitSystem,
@@ -21,9 +20,6 @@ export interface Row {
 /** As finely as a bait is ever given; taken before it is known how good the sums are. */
 const FINEST: Digits = { draft: 1, proud: 1, trim: 1, heel: 1, gm: 2 };
 
-/** Inches where no decimal of a millimetre is meant, and where one is. */
-const INCH_DIGITS = { rough: 2, fine: 3 } as const;
-
 /** Grams that are differences of weights: a hundredth shows what a coat or a ring does. */
 const FINE = { digits: 2 } as const;
 
@@ -34,7 +30,7 @@ const FINE = { digits: 2 } as const;
 export function floatRows(float: Float, units: UnitSystem, accuracy: Accuracy | undefined): readonly Row[] {
   const amounts = amountsIn(units);
   const digits = accuracy?.digits ?? FINEST;
-  const length = (name: 'draft' | 'proud' | 'gm', value: number) => lengthTo(value, units, digits[name]);
+  const length = (name: 'draft' | 'proud' | 'gm', value: number) => amounts.length(value, { digits: digits[name] });
   return [
     { label: 'Weighs', value: amounts.mass(float.mass) },
     ...(float.draft === null || float.proud === null
@@ -49,11 +45,6 @@ export function floatRows(float: Float, units: UnitSystem, accuracy: Accuracy | 
     { label: float.offset === null ? 'Buoyancy over weight' : 'Steadiness, GM', value: length('gm', float.gm) },
     { label: 'Reserve', value: `${amounts.mass(-float.netWet, FINE)}, ${formatPercent(float.reserveShare)}` },
   ];
-}
-
-function lengthTo(length: number, units: UnitSystem, digits: number): string {
-  if (units === 'mm-g') return formatLength(length, 'mm', { digits });
-  return formatLength(length, 'in', { digits: digits === 0 ? INCH_DIGITS.rough : INCH_DIGITS.fine });
 }
 
 function trimWords({ trim }: Float, digits: number): string {

@@ -13,7 +13,7 @@ export function TitleBlock() {
   const units = useView((view) => view.units);
   const amounts = useAmounts();
   if (file === null) return null;
-  const { assembled, water } = bait;
+  const { assembled, assembledAccuracy, water } = bait;
   const entries: readonly (readonly [string, string])[] = [
     ['Setup', setup ?? ''],
     ['Total mass', assembled === undefined ? '' : amounts.mass(assembled.mass)],
@@ -25,7 +25,7 @@ export function TitleBlock() {
   return (
     <section className="title-block" aria-labelledby="bait">
       <h2 id="bait">{file.name}</h2>
-      <p>{assembled === undefined ? '' : baitVerdict(assembled, amounts)}</p>
+      <p>{assembled === undefined ? '' : baitVerdict(assembled, assembledAccuracy?.digits, amounts)}</p>
       <dl>
         {entries.map(([label, value]) => (
           <div key={label}>

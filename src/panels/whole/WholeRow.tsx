@@ -26,7 +26,7 @@ export function WholeRow() {
         <>
           <p className="verdict">
             <StateMark state={float.state} />
-            <span>{baitVerdict(float, amounts)}</span>
+            <span>{baitVerdict(float, known?.digits, amounts)}</span>
           </p>
           <OtherRests attitudes={attitudes} float={float} isOld={isAwaited} />
           <Numbers float={float} accuracy={known} />

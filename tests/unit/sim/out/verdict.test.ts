@@ -94,7 +94,15 @@ test('a link is named as the maker named it, with the capital a sentence wants',
 
 test('in inches and ounces it says the same', () => {
   const inches = amountsIn('in-oz');
-  expect(baitVerdict(makeFloat(AFLOAT), inches)).toBe('The bait floats 0.246 in proud, level.');
+  expect(baitVerdict(makeFloat(AFLOAT), undefined, inches)).toBe('The bait floats 0.246 in proud, level.');
   const heavy = makeFloat({ ...DROWNED, state: 'sinks', netWet: 2.834 });
-  expect(linkVerdict('tail', heavy, inches)).toBe('Tail sinks, 0.100 oz heavier than its water, level.');
+  expect(linkVerdict('tail', heavy, undefined, inches)).toBe('Tail sinks, 0.100 oz heavier than its water, level.');
+});
+
+test('a verdict says no more decimals than are meant', () => {
+  const rough = { proud: 0, trim: 0, heel: 0 };
+  const leaning = makeFloat({ ...AFLOAT, trim: 0.0312, heel: 0.0751 });
+  expect(baitVerdict(leaning)).toBe('The bait floats 6.2 mm proud, 1.8° nose-down, leans 4.3° to starboard.');
+  expect(baitVerdict(leaning, rough)).toBe('The bait floats 6 mm proud, 2° nose-down, leans 4° to starboard.');
+  expect(baitVerdict(makeFloat(AFLOAT), rough, amountsIn('in-oz'))).toBe('The bait floats 0.25 in proud, level.');
 });
