@@ -3,7 +3,7 @@ import { type Issue, SimError } from '../flow/outcome.ts';
 import type { Hull } from '../hull/hull.ts';
 import type { LinkSpec } from '../links/cut.ts';
 import { clearanceIssues, type PathOf } from './checks/clearance.ts';
-import { tabIssues } from './checks/fins.ts';
+import { loopIssues, tabIssues } from './checks/fins.ts';
 import { hingeIssues } from './checks/hinges.ts';
 import { gapIssues, jointIssues } from './checks/joints.ts';
 import { knuckleIssues } from './checks/knuckles.ts';
@@ -39,7 +39,10 @@ export function checkSound(
     ...hardware.holes.flatMap((hole, i) => holeIssues(hull, links[hole.link], hole, paths.hole(i))),
     ...links.flatMap((spec) => clearanceIssues(spec, hardware, paths)),
     ...hardware.finFaults,
-    ...hardware.fins.flatMap((fin) => tabIssues(hull, links[fin.link], fin, hardware, paths)),
+    ...hardware.fins.flatMap((fin) => [
+      ...tabIssues(hull, links[fin.link], fin, hardware, paths),
+      ...loopIssues(fin, hardware, paths),
+    ]),
   ];
   if (issues.length > 0) throw new SimError(issues);
   return true;

@@ -35,6 +35,27 @@ export function segmentBoxDistance(segment: Segment, box: Box): number {
   );
 }
 
+type Flat = readonly [number, number];
+
+/** Shortest distance between a point and a triangle in a plane; 0 inside it, whichever way round it runs. */
+export function triangleDistance(point: Flat, a: Flat, b: Flat, c: Flat): number {
+  const sides: readonly (readonly [Flat, Flat])[] = [
+    [a, b],
+    [b, c],
+    [c, a],
+  ];
+  const turns = sides.map(([[px, py], [qx, qy]]) => (qx - px) * (point[1] - py) - (qy - py) * (point[0] - px));
+  if (turns.every((turn) => turn > 0) || turns.every((turn) => turn < 0)) return 0;
+  return Math.min(...sides.map(([from, to]) => sideDistance(point, from, to)));
+}
+
+function sideDistance([x, y]: Flat, [px, py]: Flat, [qx, qy]: Flat): number {
+  const [dx, dy] = [qx - px, qy - py];
+  const long = dx * dx + dy * dy;
+  const share = long > 0 ? Math.min(1, Math.max(0, ((x - px) * dx + (y - py) * dy) / long)) : 0;
+  return Math.hypot(x - px - share * dx, y - py - share * dy);
+}
+
 /** Least of a distance to a convex body along a segment: it is convex there, so thirds close in on it. */
 function leastAlong(segment: Segment, distance: (point: Vec3) => number): number {
   const along = subtract(segment.to, segment.from);

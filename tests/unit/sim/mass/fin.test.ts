@@ -419,6 +419,21 @@ describe('a fin that cannot stand', () => {
       'fins.0.tab_mm',
     ],
     [
+      'has the loop of a hanger in its plate',
+      ROUND,
+      [
+        {
+          on: 'belly',
+          edge_mm: [
+            [30, -26],
+            [40, -26],
+          ],
+        },
+      ],
+      'hardware/parts-meet',
+      'hangers.1',
+    ],
+    [
       'stands in another',
       ROUND,
       [
@@ -436,7 +451,30 @@ describe('a fin that cannot stand', () => {
   ];
   test.each(refused)('because it %s is refused at its place', (_, file, fins, code, path) => {
     const { sound } = outcomesOf(withFins(file, ...fins), {}).bait;
-    expect(sound).toMatchObject({ status: 'failed', issues: [{ code, path }] });
+    // a tab in a shank has the shank's loop in its plate as well
+    expect(sound).toMatchObject({
+      status: 'failed',
+      issues: expect.arrayContaining([expect.objectContaining({ code, path })]),
+    });
+  });
+
+  test('because of a loop is let stand where the loop just clears it, ahead or beside', () => {
+    const { eyes } = answersOf(ROUND).bait.hardware;
+    const { loop, bore, wire } = eyes.find(({ kind, inward }) => kind === 'hanger' && inward[2] === 1) ?? eyes[0];
+    const radius = bore / 2 + wire;
+    const soundWith = (gap: number) => {
+      const from = loop[0] + radius + gap;
+      const fin: Partial<FinEntry> = {
+        on: 'belly',
+        edge_mm: [
+          [from, -26],
+          [from + 10, -26],
+        ],
+      };
+      return outcomesOf(withFins(ROUND, fin), {}).bait.sound.status;
+    };
+    expect(soundWith(0.01)).toBe('ok');
+    expect(soundWith(-0.01)).toBe('failed');
   });
 });
 

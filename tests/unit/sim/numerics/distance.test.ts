@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { segmentBoxDistance, segmentCylinderDistance } from '../../../../sim/numerics/distance.ts';
+import { segmentBoxDistance, segmentCylinderDistance, triangleDistance } from '../../../../sim/numerics/distance.ts';
 
 /** A distance is searched by thirds: 60 of them leave nothing, but flat minima are only felt to half the digits. */
 const NEAR = 7;
@@ -45,5 +45,27 @@ describe('the distance of a segment from a box', () => {
 
   test('is nought inside', () => {
     expect(segmentBoxDistance({ from: [0, 0, -9], to: [0, 0, 9] }, box)).toBe(0);
+  });
+});
+
+describe('the distance of a point from a triangle in its plane', () => {
+  const corners = [
+    [0, 0],
+    [8, 0],
+    [0, 6],
+  ] as const;
+
+  test('is nought inside, whichever way round the corners run', () => {
+    const [a, b, c] = corners;
+    expect(triangleDistance([2, 2], a, b, c)).toBe(0);
+    expect(triangleDistance([2, 2], c, b, a)).toBe(0);
+  });
+
+  test('beside a side is square to it, past a corner to the corner', () => {
+    const [a, b, c] = corners;
+    expect(triangleDistance([4, -3], a, b, c)).toBeCloseTo(3, NEAR);
+    // the long side is 10; its middle is (4, 3), and (3, 4)/5 is square to it
+    expect(triangleDistance([4 + 3, 3 + 4], a, b, c)).toBeCloseTo(5, NEAR);
+    expect(triangleDistance([-3, -4], a, b, c)).toBeCloseTo(5, NEAR);
   });
 });
