@@ -14,11 +14,16 @@ import { outcomesOf } from '../support/worked-bait.ts';
 import { type Picture, readPng } from './read-png.ts';
 
 const BAIT = 'slate-shad-140';
+/** One whose back is bare where it is highest. */
+const BARE_BACKED = 'copper-plate-200';
 const FLOATING = 'topwater';
-const file = JSON.parse(
-  readFileSync(fileURLToPath(new URL(`../../presets/${BAIT}.json`, import.meta.url)), 'utf8'),
-) as DesignFile;
-const answers = outcomesOf(file, { setup: FLOATING });
+
+function answersTo(name: string) {
+  const path = fileURLToPath(new URL(`../../presets/${name}.json`, import.meta.url));
+  return outcomesOf(JSON.parse(readFileSync(path, 'utf8')) as DesignFile, { setup: FLOATING });
+}
+
+const ofBait = answersTo(BAIT);
 
 /** Half of an outline's pixel on either side, and as much for rounding the page's layout to whole pixels. */
 const PIXEL = 1;
@@ -79,9 +84,9 @@ async function settled({ water }: Tub): Promise<Picture> {
 }
 
 /** The bait as the sums have it, and where the sheet puts it. */
-async function expected({ water }: Tub, shown: 'whole' | number) {
+async function expected({ water }: Tub, shown: 'whole' | number, answers = ofBait) {
   const bait = shownBait({ ...answers, lastGood: { bait: {}, links: [] } }, shown);
-  if (bait === null || !answers.bait.design || !answers.bait.hardware) throw new Error(`${BAIT} was not worked out`);
+  if (bait === null || !answers.bait.design || !answers.bait.hardware) throw new Error('the bait was not worked out');
   const { length, height } = goodOf(answers.bait.design).body;
   const hang = Math.max(...goodOf(answers.bait.hardware).hung.map((item) => item.hang));
   const [width, tall] = await water.evaluate((element) => [element.clientWidth, element.clientHeight] as const);
@@ -93,8 +98,10 @@ async function expected({ water }: Tub, shown: 'whole' | number) {
 function outlineAt(bait: ShownBait, height: number): readonly [number, number] {
   const turn = worldFromBody(new Vector3(...bait.pose.up), bait.pose.offset, new Matrix4());
   let [fore, aft] = [Infinity, -Infinity];
-  for (const { wetted } of bait.links) {
-    const { positions, topology } = wetted.mesh;
+  for (const { positions, topology } of [
+    ...bait.links.map(({ wetted }) => wetted.mesh),
+    ...bait.fins.map(({ mesh }) => mesh),
+  ]) {
     const corner = (i: number) => new Vector3(...positions.subarray(3 * i, 3 * i + 3)).applyMatrix4(turn);
     for (let i = 0; i < topology.index.length; i++) {
       const a = corner(topology.index[i]);
@@ -162,9 +169,11 @@ describe('the side view', () => {
 
   test('has the bait’s back as proud of the water as the numbers say', async () => {
     const tub = await openTub();
+    await tub.page.getByRole('button', { name: /Bait$/ }).click();
+    await tub.page.getByRole('option', { name: 'Copper Plate 200' }).click();
     await float(tub);
     const picture = await settled(tub);
-    const { bait, waterline, sheet } = await expected(tub, 'whole');
+    const { bait, waterline, sheet } = await expected(tub, 'whole', answersTo(BARE_BACKED));
     const paper = picture.at(4, 4);
     // under the numbers of the links
     const columns = Array.from({ length: picture.width - 90 }, (_, x) => x);
