@@ -60,6 +60,7 @@ export function designFrom(file: WorkedFile): Design {
     fins: (file.fins ?? []).map(finFrom),
     shop,
     setups: file.setups.map((setup) => setupFrom(setup, coats, shop)),
+    worked: file,
   };
 }
 

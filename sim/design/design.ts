@@ -1,4 +1,5 @@
 import type { Celsius, Gram, GramPerKg, GramPerMm2, GramPerMm3, Mm, Mm3, Radian } from '../units/brand.ts';
+import type { WorkedFile } from './work-out.ts';
 
 /**
  * A design with every expression worked out, every default filled in and every number in house units: millimetres,
@@ -20,6 +21,8 @@ export interface Design {
   readonly shop: Shop;
   /** Never empty; the first is shown first. Coats of the design are already copied into setups without their own. */
   readonly setups: readonly Setup[];
+  /** What the file's expressions came to, at their places and in the file's units. */
+  readonly worked: WorkedFile;
 }
 
 export interface Body {

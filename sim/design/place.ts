@@ -7,7 +7,7 @@ type Json = string | number | boolean | null | undefined | readonly Json[] | { r
  * What stands at a place in the design file, such as `joints.1.x_mm`, or undefined where nothing does. Places are
  * written as the paths of issues are, so that an issue finds the field that caused it.
  */
-export function valueAt(file: DesignFile, path: string): unknown {
+export function valueAt(file: object, path: string): unknown {
   let value: unknown = file;
   for (const key of path.split('.')) {
     if (value === null || typeof value !== 'object' || !Object.hasOwn(value, key)) return undefined;

@@ -22,7 +22,7 @@ function decimalInUnit(value: number, unit: TypedUnit): string {
   return `${Number(text) === amount ? '=' : '≈'} ${text}${spaceBefore(unit)}${unit.symbol}`;
 }
 
-/** The marks of angles stand right behind their number. */
+/** The marks of angles stand right behind their number; a ratio has no unit to stand anywhere. */
 export function spaceBefore({ symbol }: TypedUnit): string {
-  return /^[°′″]$/.test(symbol) ? '' : ' ';
+  return /^[°′″]?$/.test(symbol) ? '' : ' ';
 }

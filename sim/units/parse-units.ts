@@ -12,8 +12,18 @@ import {
   MM_PER_INCH,
 } from './convert.ts';
 
-/** The kinds of number that a maker types. The file holds them in mm, g, g/cm³, degrees, °C and g/kg. */
-export type QuantityKind = 'length' | 'mass' | 'density' | 'angle' | 'temperature' | 'salinity';
+/** The kinds of number that a maker types. The first unit of each in `UNITS` is the file's. */
+export type QuantityKind =
+  | 'length'
+  | 'mass'
+  | 'density'
+  | 'angle'
+  | 'temperature'
+  | 'salinity'
+  | 'percent'
+  | 'spread'
+  | 'volume'
+  | 'ratio';
 
 /** A unit as it may be typed. */
 export interface TypedUnit {
@@ -101,6 +111,11 @@ export const UNITS: Readonly<Record<QuantityKind, readonly TypedUnit[]>> = {
     { ...unit('K', 1, 2, 'kelvin'), zero: KELVIN_AT_0_CELSIUS },
   ],
   salinity: [unit('g/kg', 1, 3, '‰', 'ppt'), unit('%', 10, 4, 'percent', 'per cent')],
+  percent: [unit('%', 1, 3, 'percent', 'per cent')],
+  spread: [unit('g/m²', 1, 2, 'g/m2')],
+  volume: [unit('mm³', 1, 1, 'mm3'), unit('cm³', 1000, 4, 'cm3', 'cc', 'ml')],
+  // of two lengths, or an exponent: no unit, but a share may be given in hundredths
+  ratio: [unit('', 1, 4), unit('%', 0.01, 2, 'percent', 'per cent')],
 };
 
 /** Spellings that mean two things, and which: a guess would be out by a factor of 15, or of 25. */
@@ -133,8 +148,8 @@ export function unitNamed(kind: QuantityKind, symbol: string): TypedUnit | undef
 
 /** The units of a kind as a list in words. */
 export function unitList(kind: QuantityKind): string {
-  const symbols = UNITS[kind].map(({ symbol }) => symbol);
-  return `${symbols.slice(0, -1).join(', ')} or ${symbols.at(-1)}`;
+  const symbols = UNITS[kind].map(({ symbol }) => (symbol === '' ? 'no unit' : symbol));
+  return symbols.length === 1 ? symbols.join('') : `${symbols.slice(0, -1).join(', ')} or ${symbols.at(-1)}`;
 }
 
 /** The longest spelling wins, so that two primes are inches and not feet; a word must end where the spelling does. */
@@ -145,7 +160,7 @@ function longest(text: string, units: readonly TypedUnit[]): { unit: TypedUnit; 
       // 1'2" is feet and inches, 1ft2 might be square feet
       const more = /[a-z\d]$/.test(spelling) ? /^[\p{L}\d/]/u : /^\p{L}/u;
       const ends = !more.test(text.slice(spelling.length));
-      if (text.startsWith(spelling) && ends && spelling.length > (best?.length ?? 0)) {
+      if (spelling !== '' && text.startsWith(spelling) && ends && spelling.length > (best?.length ?? 0)) {
         best = { unit, length: spelling.length };
       }
     }

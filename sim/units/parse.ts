@@ -18,7 +18,7 @@ export interface QuantityStyle {
 export type Quantity =
   | {
       readonly ok: true;
-      /** In the file's unit: mm, g, g/cm³, degrees, °C or g/kg. */
+      /** In the file's unit, the first of its kind. */
       readonly value: number;
       /** `1 3/8 in = 34.925 mm`. */
       readonly understood: string;
@@ -61,6 +61,10 @@ const WHAT: Readonly<Record<QuantityKind, string>> = {
   angle: 'an angle',
   temperature: 'a temperature',
   salinity: 'a salinity',
+  percent: 'a percentage',
+  spread: 'grams on a square metre',
+  volume: 'a volume',
+  ratio: 'a number',
 };
 
 const EXAMPLES: Readonly<Record<QuantityKind, string>> = {
@@ -70,6 +74,10 @@ const EXAMPLES: Readonly<Record<QuantityKind, string>> = {
   angle: "2.5 or 2° 30'",
   temperature: '20 or 68 °F',
   salinity: '35 or 3.5 %',
+  percent: '5 or 5 %',
+  spread: '40',
+  volume: '120 or 0.12 cm³',
+  ratio: '0.8 or 80 %',
 };
 
 interface Refusal {

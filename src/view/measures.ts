@@ -17,7 +17,7 @@ import { stepped } from '../ui/stepped.ts';
 /** The kinds of number that a maker types. */
 export type MeasureKind = QuantityKind;
 
-/** How a kind of number is shown and typed. Values are in the file's units: mm, g, g/cm³, degrees, °C and g/kg. */
+/** How a kind of number is shown and typed. Values are in the file's units. */
 export interface Measure {
   /** As shown behind the number. */
   readonly unit: string;
@@ -62,6 +62,10 @@ const METRIC: Readonly<Record<MeasureKind, Measure>> = {
   angle: measure({ kind: 'angle', unit: '°', digits: [1, 3], step: 0.5 }),
   temperature: measure({ kind: 'temperature', unit: '°C', digits: [0, 1], step: 1 }),
   salinity: measure({ kind: 'salinity', unit: 'g/kg', digits: [0, 2], step: 1 }),
+  percent: measure({ kind: 'percent', unit: '%', digits: [0, 2], step: 1 }),
+  spread: measure({ kind: 'spread', unit: 'g/m²', digits: [0, 1], step: 5 }),
+  volume: measure({ kind: 'volume', unit: 'mm³', digits: [0, 1], step: 10 }),
+  ratio: measure({ kind: 'ratio', unit: '', digits: [1, 4], step: 0.01 }),
 };
 
 const INCH_OUNCE: Readonly<Record<MeasureKind, Measure>> = {

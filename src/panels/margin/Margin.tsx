@@ -1,4 +1,4 @@
-import type { Design, DesignFile } from '../../../sim/index.ts';
+import { type Design, type DesignFile, withValueAt } from '../../../sim/index.ts';
 import { chooseSetup, makeEdit } from '../../document/commands.ts';
 import { presets } from '../../document/presets.ts';
 import { useDocument } from '../../document/store.ts';
@@ -7,9 +7,24 @@ import { issuesByField, issuesOf } from '../../engine/issues.ts';
 import { Choice } from '../../ui/Choice.tsx';
 import { OneOf } from '../../ui/OneOf.tsx';
 import { showUnits, useView } from '../../view/view.ts';
-import { bodyFields, type Field, hookFields, jointFields, slugField, waterFields, woodField } from './fields.ts';
+import { Folds } from './Folds.tsx';
+import type { Field } from './field.ts';
+import { bodyFields, hookFields, jointFields, slugField, waterFields, woodField } from './fields.ts';
 import { History } from './History.tsx';
 import { MeasureField } from './MeasureField.tsx';
+import {
+  bareHangerFolds,
+  bodyFolds,
+  coatFolds,
+  type Fold,
+  fittedFolds,
+  holeFolds,
+  hookFolds,
+  jointFolds,
+  shopFolds,
+  targetFields,
+  woodFolds,
+} from './more-fields.ts';
 import { usePicked } from './picked.ts';
 import { changeWater, type WaterChoice, waterChoice } from './water.ts';
 
@@ -78,21 +93,50 @@ function Inputs({ file, setup }: { readonly file: DesignFile; readonly setup: st
   const hookNumbers = hookFields(file, design, at, hook);
   const lead = slugField(file, design, at, hole);
   const water = waterFields(file, design, at);
-  const all = [...body, ...joints.flat(), wood, ...hookNumbers, ...(lead === null ? [] : [lead]), ...water];
+  const target = targetFields(file, design, at);
+  const folds = {
+    body: bodyFolds(file, design),
+    joints: file.joints.map((_, joint) => jointFolds(file, design, joint)),
+    wood: woodFolds(file, design),
+    coats: coatFolds(file, design, at),
+    fitted: fittedFolds(file, design),
+    hook: hookFolds(file, design, at, hook),
+    hangers: bareHangerFolds(file, design, at),
+    hole: holeFolds(file, design, at, hole),
+    shop: shopFolds(file, design),
+  };
+  const open = [...body, ...joints.flat(), wood, ...hookNumbers, ...(lead === null ? [] : [lead]), ...water, ...target];
+  const all = [
+    ...open,
+    ...Object.values(folds)
+      .flat(2)
+      .flatMap(({ fields }) => fields),
+  ];
   // issues of a run for an older design would stand beside numbers that have changed since
   const issues = issuesByField(answers.fresh ? issuesOf(answers) : [], all);
   const numbers = (fields: readonly Field[]) =>
     fields.map((field) => <MeasureField key={field.paths.at(-1)} field={field} issue={issues.get(field)} />);
 
+  const folded = (some: readonly Fold[]) => <Folds folds={some} issues={issues} numbers={numbers} />;
+
   return (
     <>
-      <Group title="Body">{numbers(body)}</Group>
+      <Group title="Body">
+        {numbers(body)}
+        {folded(folds.body)}
+      </Group>
       {joints.map((fields, joint) => (
         <Group key={fields.at(0)?.paths.at(-1)} title={jointTitle(file, joint)}>
           {numbers(fields)}
+          {folded(folds.joints[joint] ?? [])}
         </Group>
       ))}
-      <Group title={file.wood.species === undefined ? 'Wood' : `Wood: ${file.wood.species}`}>{numbers([wood])}</Group>
+      <Group title={file.wood.species === undefined ? 'Wood' : `Wood: ${file.wood.species}`}>
+        {numbers([wood])}
+        {folded(folds.wood)}
+      </Group>
+      {folds.coats.length > 0 && <Group title="Coats">{folded(folds.coats)}</Group>}
+      {folds.fitted.length > 0 && <Group title="Fins and fittings">{folded(folds.fitted)}</Group>}
       <Group title="Hook and hanger">
         {hooks.length === 0 ? (
           <p>Nothing hangs in this setup.</p>
@@ -100,8 +144,10 @@ function Inputs({ file, setup }: { readonly file: DesignFile; readonly setup: st
           <>
             <Choice label="Hook" options={asOptions(hooks)} chosen={hooks[hook] ?? null} onChoose={pickHook} />
             {numbers(hookNumbers)}
+            {folded(folds.hook)}
           </>
         )}
+        {folded(folds.hangers)}
       </Group>
       <Group title="Ballast">
         {holes.length === 0 ? (
@@ -110,9 +156,13 @@ function Inputs({ file, setup }: { readonly file: DesignFile; readonly setup: st
           <>
             <Choice label="Hole" options={asOptions(holes)} chosen={holes[hole] ?? null} onChoose={pickHole} />
             {lead === null ? <p>This hole holds no lead.</p> : numbers([lead])}
+            {lead !== null && <Stock file={file} setup={at} hole={hole} />}
+            {folded(folds.hole)}
           </>
         )}
+        {folded(folds.shop)}
       </Group>
+      <Group title="Target">{numbers(target)}</Group>
       <Group title="Water">
         <OneOf
           label="Kind"
@@ -125,6 +175,20 @@ function Inputs({ file, setup }: { readonly file: DesignFile; readonly setup: st
         {numbers(water)}
       </Group>
     </>
+  );
+}
+
+/** What the lead of a hole is cut from or poured of. */
+function Stock({ file, setup, hole }: { readonly file: DesignFile; readonly setup: number; readonly hole: number }) {
+  const path = `setups.${setup}.holes.${hole}`;
+  const drilled = file.setups[setup]?.holes[hole];
+  return (
+    <Choice
+      label="Stock"
+      options={asOptions((file.shop?.lead ?? []).map(({ name }) => name))}
+      chosen={drilled?.lead?.of ?? null}
+      onChoose={(of) => makeEdit(`stock in ${drilled?.name}`, (design) => withValueAt(design, `${path}.lead.of`, of))}
+    />
   );
 }
 

@@ -4,7 +4,7 @@ import { QuantityField } from '../../ui/QuantityField.tsx';
 import { measureOf } from '../../view/measures.ts';
 import { useView } from '../../view/view.ts';
 import { issueWords } from '../trouble/issue-words.ts';
-import type { Field } from './fields.ts';
+import type { Field } from './field.ts';
 
 /** One number of the design, in the units shown, with what stands against it. */
 export function MeasureField({ field, issue }: { readonly field: Field; readonly issue: Issue | undefined }) {

@@ -1,82 +1,21 @@
 import { type Design, type DesignFile, valueAt, withValueAt } from '../../../sim/index.ts';
 import type { Edit } from '../../document/commands.ts';
-import type { MeasureKind } from '../../view/measures.ts';
-
-/** One number of the design as the margin shows it. Values are in the file's units: mm, g, g/cm³, °C, g/kg. */
-export interface Field {
-  readonly label: string;
-  readonly kind: MeasureKind;
-  /** null: not known, because the expression or the default has not been worked out yet. */
-  readonly value: number | null;
-  /** Where a value comes from that is not written as a number. */
-  readonly note: string | null;
-  /** The places in the file whose issues belong beside this field; the first is where a typed number goes. */
-  readonly paths: readonly string[];
-  /** What an edit of it is called in the history. */
-  readonly edited: string;
-  edit(value: number): Edit;
-}
-
-interface Place {
-  readonly label: string;
-  readonly kind: MeasureKind;
-  readonly path: string;
-  readonly edited: string;
-  /** The value as worked out, in the file's unit, for what is an expression or left out. */
-  readonly worked: number | undefined;
-  /** Another place whose issues belong here too. */
-  readonly within?: string;
-  readonly edit?: (value: number) => Edit;
-}
-
-/** A place of the design file as a field. An expression shows what it came to; a typed number takes its place. */
-function field(file: DesignFile, place: Place): Field {
-  const written = valueAt(file, place.path);
-  const path = targetOf(file, place.path);
-  return {
-    label: place.label,
-    kind: place.kind,
-    value: typeof written === 'number' ? written : (place.worked ?? null),
-    note: noteFor(file, written, path),
-    paths: [path, ...(path === place.path ? [] : [place.path]), ...(place.within === undefined ? [] : [place.within])],
-    edited: place.edited,
-    edit: place.edit ?? ((value) => (design) => withValueAt(design, path, value)),
-  };
-}
-
-/**
- * Where a number typed at this place goes. A place that only names one of the design's own dimensions hands it on to
- * the dimension, so that all that was drawn from it moves along.
- */
-function targetOf(file: DesignFile, path: string): string {
-  const written = valueAt(file, path);
-  return typeof written === 'string' && file.dimensions !== undefined && Object.hasOwn(file.dimensions, written.trim())
-    ? `dimensions.${written.trim()}`
-    : path;
-}
-
-function noteFor(file: DesignFile, written: unknown, path: string): string | null {
-  if (written === undefined) return 'not given: its usual place';
-  if (typeof written !== 'string') return null;
-  if (!path.startsWith('dimensions.')) return `from ${written}`;
-  const dimension = valueAt(file, path);
-  return typeof dimension === 'string' ? `${written}, from ${dimension}` : written;
-}
+import { type Field, field } from './field.ts';
 
 /** Length, height, width, and where the outlines are at their greatest: two places where they run straight. */
 export function bodyFields(file: DesignFile, design: Design | undefined): readonly Field[] {
   const body = design?.body;
   const size = (label: string, key: 'length' | 'height' | 'width') =>
-    field(file, { label, kind: 'length', path: `body.${key}_mm`, edited: key, worked: body?.[key] });
+    field(file, design, { label, kind: 'length', path: `body.${key}_mm`, edited: key });
   const station = (word: string, key: 'deepest' | 'widest') => {
     const path = `body.${key}_x_mm`;
     const place = { kind: 'length', edited: `${key} station` } as const;
     if (!Array.isArray(valueAt(file, path))) {
-      return [field(file, { ...place, label: `${word} at`, path, worked: body?.[key][0] })];
+      return [field(file, design, { ...place, label: `${word} at`, path, usual: body?.[key][0] })];
     }
     return [
-      field(file, { ...place, label: `${word} from`, path: `${path}.0`, within: path, worked: body?.[key][0] }),
-      field(file, { ...place, label: `${word} to`, path: `${path}.1`, worked: body?.[key][1] }),
+      field(file, design, { ...place, label: `${word} from`, path: `${path}.0`, within: path }),
+      field(file, design, { ...place, label: `${word} to`, path: `${path}.1` }),
     ];
   };
   return [
@@ -90,35 +29,31 @@ export function bodyFields(file: DesignFile, design: Design | undefined): readon
 
 /** The place and the gap of one joint, and the radius of its knuckle if it has one. */
 export function jointFields(file: DesignFile, design: Design | undefined, joint: number): readonly Field[] {
-  const worked = design?.joints[joint];
   const path = `joints.${joint}.x_mm`;
-  const at = field(file, {
+  const at = field(file, design, {
     label: 'Place',
     kind: 'length',
     path,
     edited: `place of joint ${joint + 1}`,
-    worked: worked?.x,
   });
   return [
     { ...at, edit: (x) => moveJoint(joint, at.paths[0] ?? path, x - (at.value ?? x), x) },
-    field(file, {
+    field(file, design, {
       label: 'Gap',
       kind: 'length',
       path: `joints.${joint}.gap_mm`,
       edited: `gap of joint ${joint + 1}`,
-      worked: worked?.gap,
     }),
-    ...(file.joints[joint]?.faces.kind === 'knuckle' ? [knuckleField(file, worked?.faces, joint)] : []),
+    ...(file.joints[joint]?.faces.kind === 'knuckle' ? [knuckleField(file, design, joint)] : []),
   ];
 }
 
-function knuckleField(file: DesignFile, worked: Design['joints'][number]['faces'] | undefined, joint: number): Field {
-  return field(file, {
+function knuckleField(file: DesignFile, design: Design | undefined, joint: number): Field {
+  return field(file, design, {
     label: 'Knuckle radius',
     kind: 'length',
     path: `joints.${joint}.faces.radius_mm`,
     edited: `knuckle of joint ${joint + 1}`,
-    worked: worked?.kind === 'knuckle' ? worked.radius : undefined,
   });
 }
 
@@ -133,12 +68,11 @@ function moveJoint(joint: number, path: string, by: number, x: number): Edit {
 }
 
 export function woodField(file: DesignFile, design: Design | undefined): Field {
-  return field(file, {
+  return field(file, design, {
     label: 'Density',
     kind: 'density',
     path: 'wood.density_g_cm3',
     edited: 'wood density',
-    worked: inFileUnit(design?.wood.density),
   });
 }
 
@@ -151,12 +85,11 @@ export function hookFields(
 ): readonly Field[] {
   const hung = file.setups[setup]?.hung[hook];
   if (hung === undefined) return [];
-  const mass = field(file, {
+  const mass = field(file, design, {
     label: 'Mass',
     kind: 'mass',
     path: `setups.${setup}.hung.${hook}.mass_g`,
     edited: `mass of ${hung.name}`,
-    worked: design?.setups[setup]?.hung[hook]?.mass,
   });
   const index = file.hangers.findIndex((hanger) => hanger.name === hung.from);
   const hanger = file.hangers[index];
@@ -164,12 +97,11 @@ export function hookFields(
   const alongBody = hanger.on === 'belly' || hanger.on === 'back';
   return [
     mass,
-    field(file, {
+    field(file, design, {
       label: alongBody ? 'Hanger at' : 'Hanger above datum',
       kind: 'length',
       path: `hangers.${index}.${alongBody ? 'x_mm' : 'z_mm'}`,
       edited: `place of hanger ${hanger.name}`,
-      worked: design?.hangers[index]?.at,
     }),
   ];
 }
@@ -178,52 +110,41 @@ export function hookFields(
 export function slugField(file: DesignFile, design: Design | undefined, setup: number, hole: number): Field | null {
   const drilled = file.setups[setup]?.holes[hole];
   if (drilled?.lead === undefined) return null;
-  return field(file, {
+  return field(file, design, {
     label: 'Lead',
     kind: 'mass',
     path: `setups.${setup}.holes.${hole}.lead.mass_g`,
     edited: `lead in ${drilled.name}`,
-    worked: design?.setups[setup]?.holes[hole]?.lead?.mass,
   });
 }
 
 /** Temperature and salinity, or the density as measured. */
 export function waterFields(file: DesignFile, design: Design | undefined, setup: number): readonly Field[] {
   const water = file.setups[setup]?.water;
-  const worked = design?.setups[setup]?.water;
   if (water === undefined) return [];
   const path = `setups.${setup}.water`;
   if ('measured_g_cm3' in water) {
     return [
-      field(file, {
+      field(file, design, {
         label: 'Density',
         kind: 'density',
         path: `${path}.measured_g_cm3`,
         edited: 'water density',
-        worked: worked?.kind === 'measured' ? inFileUnit(worked.density) : undefined,
       }),
     ];
   }
-  const natural = worked?.kind === 'natural' ? worked : undefined;
   return [
-    field(file, {
+    field(file, design, {
       label: 'Temperature',
       kind: 'temperature',
       path: `${path}.temperature_c`,
       edited: 'water temperature',
-      worked: natural?.temperature,
     }),
-    field(file, {
+    field(file, design, {
       label: 'Salinity',
       kind: 'salinity',
       path: `${path}.salinity_g_kg`,
       edited: 'salinity',
-      worked: natural?.salinity,
     }),
   ];
-}
-
-/** g/cm³ from g/mm³, free of the noise of the factor. */
-function inFileUnit(density: number | undefined): number | undefined {
-  return density === undefined ? undefined : Number((density * 1000).toPrecision(12));
 }

@@ -9,6 +9,10 @@ const FILE_UNITS = {
   angle: '°',
   temperature: '°C',
   salinity: 'g/kg',
+  percent: '%',
+  spread: 'g/m²',
+  volume: 'mm³',
+  ratio: '',
 } as const;
 
 /** What was typed where the file's own unit is shown, or another. */
@@ -256,4 +260,11 @@ describe('What is no quantity is refused with what was typed and what is allowed
   test('a box in no unit of its kind is a fault of the program', () => {
     expect(() => parseQuantity('1', { kind: 'mass', unit: 'mm' })).toThrow('mm is no unit of mass');
   });
+});
+
+test('A share may be typed as a number or in hundredths, and a ratio takes no unit', () => {
+  expect(read('0.8', 'ratio')).toMatchObject({ ok: true, value: 0.8, understood: '0.8', plain: true });
+  expect(read('80 %', 'ratio')).toMatchObject({ ok: true, value: 0.8, understood: '80 % = 0.8' });
+  expect(read('4/5', 'ratio')).toMatchObject({ ok: true, value: 0.8 });
+  expect(messageOf('0.8 mm', 'ratio')).toContain('no unit or %');
 });

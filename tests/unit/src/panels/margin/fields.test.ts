@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { valueAt } from '../../../../../sim/design/place.ts';
 import { createPipeline, type Design, type DesignFile, issueLine } from '../../../../../sim/index.ts';
+import type { Field } from '../../../../../src/panels/margin/field.ts';
 import {
   bodyFields,
-  type Field,
   hookFields,
   jointFields,
   slugField,
