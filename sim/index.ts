@@ -27,6 +27,7 @@ export type { Vec3 } from './numerics/vec3.ts';
 export { checkJson } from './out/check-json.ts';
 export { checkReport } from './out/check-report.ts';
 export type { CheckedBait } from './out/checked-bait.ts';
+export { fileNamePart } from './out/file-name.ts';
 export { humpWords, restWords } from './out/other-rest.ts';
 export { linkSolids } from './out/solids.ts';
 export { sumsPage } from './out/sums/page.ts';

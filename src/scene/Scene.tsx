@@ -14,6 +14,7 @@ import { Marks } from './Marks.tsx';
 import { MotionDriver } from './MotionDriver.tsx';
 import { makeShared } from './materials.ts';
 import { createMotion } from './motion.ts';
+import { PictureTaker } from './PictureTaker.tsx';
 import { Posed } from './Posed.tsx';
 import { readPalette } from './palette.ts';
 import { roomOf } from './room.ts';
@@ -80,6 +81,7 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
     <TubContext value={tub}>
       <MotionDriver pose={picture.pose} still={still} />
       <CameraStand room={room} sheet={sheet} />
+      <PictureTaker />
       <group matrix={SCENE_FROM_WORLD} matrixAutoUpdate={false}>
         <Posed>
           {picture.links.map((link) => (

@@ -4,8 +4,8 @@ import { inflateSync } from 'node:zlib';
 export interface Picture {
   readonly width: number;
   readonly height: number;
-  /** Red, green, blue of a pixel, 0..255, counted from the upper left. */
-  readonly at: (x: number, y: number) => readonly [number, number, number];
+  /** Red, green, blue and cover of a pixel, 0..255, counted from the upper left. */
+  readonly at: (x: number, y: number) => readonly [number, number, number, number];
 }
 
 const SIGNATURE_BYTES = 8;
@@ -32,7 +32,7 @@ export function readPng(file: Buffer): Picture {
     height,
     at: (x, y) => {
       const first = (y * width + x) * channels;
-      return [pixels[first], pixels[first + 1], pixels[first + 2]];
+      return [pixels[first], pixels[first + 1], pixels[first + 2], channels === 4 ? pixels[first + 3] : 255];
     },
   };
 }

@@ -1,5 +1,6 @@
 import { useAnswers } from '../../engine/answers.ts';
 import { type Camera, lookFrom, show, useView } from '../../view/view.ts';
+import { SavePicture } from './SavePicture.tsx';
 
 const CAMERAS: readonly { readonly camera: Camera; readonly text: string }[] = [
   { camera: 'side', text: 'Side' },
@@ -39,6 +40,7 @@ export function ViewBar() {
           />
         ))}
       </fieldset>
+      <SavePicture />
     </div>
   );
 }
