@@ -41,6 +41,7 @@ export {
   degreeFromRadian,
   gramFromOunce,
   inchFromMm,
+  MM_PER_INCH,
   mmFromInch,
   ounceFromGram,
 } from './units/convert.ts';

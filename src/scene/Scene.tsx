@@ -1,10 +1,11 @@
 import { Canvas, useThree } from '@react-three/fiber';
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useLayoutEffect, useMemo, useState } from 'react';
 import { useAnswers } from '../engine/answers.ts';
 import { pick, useView } from '../view/view.ts';
 import { Ballast } from './Ballast.tsx';
 import { CameraStand } from './CameraStand.tsx';
 import { Fins } from './Fins.tsx';
+import { Fittings } from './Fittings.tsx';
 import { SCENE_FROM_WORLD } from './frame.ts';
 import { Hardware } from './Hardware.tsx';
 import { Hooks } from './Hooks.tsx';
@@ -88,6 +89,7 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
             <LinkMesh key={link.index} link={link} />
           ))}
           <Fins fins={picture.fins} />
+          <Fittings fittings={picture.fittings} links={picture.links} />
           <Hardware eyes={picture.eyes} pins={picture.pins} />
           <Ballast holes={picture.holes} />
         </Posed>
@@ -119,7 +121,8 @@ function useTubParts(): Tub {
     const shared = makeShared();
     return { shared, looks: makeLooks(shared), motion: createMotion() };
   }, []);
-  useEffect(() => {
+  // before the first frame, which would else be drawn in no colours
+  useLayoutEffect(() => {
     const paint = () => {
       paintLooks(tub.looks, tub.shared, readPalette(gl.domElement));
       invalidate();

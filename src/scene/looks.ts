@@ -20,7 +20,20 @@ export interface Look {
 }
 
 /** Kinds of part that are told apart by their colour. */
-export type PartKind = 'brass' | 'pin' | 'hook' | 'lead' | 'plug' | 'bore' | 'fin' | 'pickedMetal' | 'pickedInside';
+export type PartKind =
+  | 'brass'
+  | 'pin'
+  | 'hook'
+  | 'lead'
+  | 'plug'
+  | 'bore'
+  | 'fin'
+  | 'eye'
+  | 'pupil'
+  | 'bead'
+  | 'tuft'
+  | 'pickedMetal'
+  | 'pickedInside';
 
 /** Every material that is the same for a whole tub. */
 export interface Looks {
@@ -38,6 +51,10 @@ const FILL = { metal: 0.42, lead: 0.92, plug: 0.38, bore: 0.16 } as const;
 
 /** Things keep their own colours by night; only lines and water follow the sheet. */
 const BRASS = '#a87a24';
+const EYE = '#d9b54a';
+const PUPIL = '#181c20';
+const BEAD = '#8d8f86';
+const TUFT = '#75614c';
 const LEAD = '#566069';
 /** Blued steel; a hook is neither ink nor brass. */
 const STEEL = '#4a565d';
@@ -67,6 +84,10 @@ export function makeLooks(shared: Shared): Looks {
       plug: inside(FILL.plug),
       bore: inside(FILL.bore),
       fin: metal(),
+      eye: metal(),
+      pupil: metal(),
+      bead: metal(),
+      tuft: metal(),
       pickedMetal: metal(),
       pickedInside: inside(FILL.lead),
     },
@@ -84,6 +105,10 @@ export function paintLooks(looks: Looks, shared: Shared, palette: Palette): void
     plug: PLUG,
     bore: palette.pencil,
     fin: FIN,
+    eye: EYE,
+    pupil: PUPIL,
+    bead: BEAD,
+    tuft: TUFT,
     pickedMetal: palette.picked,
     pickedInside: palette.picked,
   };

@@ -6,6 +6,7 @@ import {
   measureReach,
   type PlacedEye,
   type PlacedFin,
+  type PlacedFitting,
   type PlacedHole,
   type PlacedHung,
   type PlacedPin,
@@ -31,6 +32,7 @@ export interface ShownBait {
   readonly holes: readonly PlacedHole[];
   readonly hung: readonly PlacedHung[];
   readonly fins: readonly PlacedFin[];
+  readonly fittings: readonly PlacedFitting[];
   /** Kept from an older run because the newest design cannot be worked out. */
   readonly kept: boolean;
 }
@@ -85,6 +87,7 @@ function picture(
     holes: bait.hardware.holes.filter(isOn),
     hung: bait.hardware.hung.filter(isOn),
     fins,
+    fittings: bait.hardware.fittings.filter(isOn),
     kept,
   };
 }

@@ -28,9 +28,9 @@ export const STANDS: Readonly<Record<Exclude<Camera, 'free'>, Direction>> = {
 
 /** Share of the tub's height from the top to the water, where there is room enough. */
 const WATER_SHARE = 0.4;
-/** For the numbers over the links, and a finger's breadth under the hooks; CSS pixels. */
+/** For the numbers over the links, and for the ruler under the hooks; CSS pixels. */
 const OVERHEAD_PX = 30;
-const UNDERNEATH_PX = 12;
+const UNDERNEATH_PX = 34;
 
 /** CSS pixels from the top of the tub to still water in a level view: steady, unless what is shown would not fit. */
 export function waterAt(size: TubSize, room: Room, scale: number): number {

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { Matrix4, Vector3 } from 'three';
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from 'vitest';
-import type { DesignFile } from '../../sim/index.ts';
+import { type DesignFile, measureReach } from '../../sim/index.ts';
 import { layOutTub } from '../../src/panels/tub/lay-out.ts';
 import { worldFromBody } from '../../src/scene/frame.ts';
 import { reachAlong, type ShownBait, shownBait } from '../../src/scene/shown.ts';
@@ -88,10 +88,12 @@ async function expected({ water }: Tub, shown: 'whole' | number, answers = ofBai
   const bait = shownBait({ ...answers, lastGood: { bait: {}, links: [] } }, shown);
   if (bait === null || !answers.bait.design || !answers.bait.hardware) throw new Error('the bait was not worked out');
   const { length, height } = goodOf(answers.bait.design).body;
-  const hang = Math.max(...goodOf(answers.bait.hardware).hung.map((item) => item.hang));
+  const { hung, fins } = goodOf(answers.bait.hardware);
+  const hang = Math.max(...hung.map((item) => item.hang));
+  const past = Math.max(...fins.map(({ mesh }) => measureReach(mesh.positions, [1, 0, 0])[1])) - length;
   const [width, tall] = await water.evaluate((element) => [element.clientWidth, element.clientHeight] as const);
   const waterline = Number(await water.locator('canvas').getAttribute('data-waterline-px'));
-  return { bait, waterline, sheet: layOutTub(width, tall, { length, height, hang }) };
+  return { bait, waterline, sheet: layOutTub(width, tall, { length, height, hang, past }) };
 }
 
 /** Ends of the side view's outline at a height over still water, world x in mm: where edges of the mesh cross it. */

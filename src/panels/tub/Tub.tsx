@@ -1,7 +1,9 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { measureReach } from '../../../sim/index.ts';
 import { type Answers, useAnswers } from '../../engine/answers.ts';
 import { layOutSheet } from '../../view/view.ts';
 import { layOutTub, type Room } from './lay-out.ts';
+import { Ruler } from './Ruler.tsx';
 import { ViewBar } from './ViewBar.tsx';
 
 /** The tub: the picture at the top of the sheet, which sets the sheet's scale by its size. */
@@ -10,15 +12,18 @@ export function Tub({ children }: { readonly children: ReactNode }) {
   const length = useAnswers((answers) => roomFor(answers)?.length);
   const height = useAnswers((answers) => roomFor(answers)?.height);
   const hang = useAnswers((answers) => roomFor(answers)?.hang);
+  const past = useAnswers((answers) => roomFor(answers)?.past);
   useEffect(() => {
-    if (length === undefined || height === undefined || hang === undefined || size === null) return;
-    layOutSheet(layOutTub(size.width, size.height, { length, height, hang }));
-  }, [size, length, height, hang]);
+    if (length === undefined || height === undefined || hang === undefined || past === undefined || size === null)
+      return;
+    layOutSheet(layOutTub(size.width, size.height, { length, height, hang, past }));
+  }, [size, length, height, hang, past]);
   return (
     <section className="tub" aria-label="The bait in the water">
       <ViewBar />
       <div ref={measured} className="water">
         {children}
+        <Ruler />
       </div>
     </section>
   );
@@ -28,7 +33,8 @@ function roomFor({ lastGood: { bait } }: Answers): Room | null {
   if (bait.design === undefined) return null;
   const { length, height } = bait.design.body;
   const hang = Math.max(0, ...(bait.hardware?.hung.map((item) => item.hang) ?? []));
-  return { length, height, hang };
+  const tips = (bait.hardware?.fins ?? []).map(({ mesh }) => measureReach(mesh.positions, [1, 0, 0])[1]);
+  return { length, height, hang, past: Math.max(0, ...tips.map((tip) => tip - length)) };
 }
 
 function useSize() {

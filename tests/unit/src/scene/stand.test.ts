@@ -21,14 +21,14 @@ describe('the side view', () => {
   test('lowers the water for a bait that rides high and raises it for hooks that hang deep', () => {
     // 50 mm at 4 px and 30 px overhead
     expect(waterAt(TUB, { ...LOW, above: 50, below: 20 }, SHEET.scale)).toBe(230);
-    // 70 mm at 4 px and 12 px underneath, from the bottom
-    expect(waterAt(TUB, { ...LOW, below: 70 }, SHEET.scale)).toBe(108);
+    // 70 mm at 4 px and 34 px underneath, from the bottom
+    expect(waterAt(TUB, { ...LOW, below: 70 }, SHEET.scale)).toBe(86);
   });
 
   test('shares what room there is when the bait does not fit at all', () => {
     const crowded = { ...LOW, above: 100, below: 100 };
-    // 430 px wanted above and 412 px below
-    expect(waterAt(TUB, crowded, SHEET.scale)).toBeCloseTo((400 * 430) / 842, 9);
+    // 430 px wanted above and 434 px below
+    expect(waterAt(TUB, crowded, SHEET.scale)).toBeCloseTo((400 * 430) / 864, 9);
   });
 
   test('has still water where it says, although the view turns about the middle of the bait', () => {
