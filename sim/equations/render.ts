@@ -65,8 +65,10 @@ const UNIT_TEXT: Readonly<Record<SymbolUnit, string>> = {
   '1': '',
 };
 
-/** What the printed numbers may miss the printed result by, in its last digit: half is rounding, the rest is slack. */
-const LAST_DIGIT = 0.6;
+/** What the printed numbers may miss the printed result by, in its last digit: rounded, they then give that very digit. */
+const HALF = 0.5 + 1e-7;
+/** In its last digit, how far a formula may be from what the tool has, which settles some numbers by steps. */
+const MOST_ODDS = 0.1;
 /** More decimals than a double holds of these numbers would be noise. */
 const MOST_DECIMALS = 14;
 /** A number that ends within so many digits is written whole: it was typed like that. */
@@ -108,8 +110,10 @@ function spoilerOf(each: Case, decimals: Decimals): Amount | null {
   const places = placesIn(amountText(each.result, decimals));
   const target = printed(each.result);
   const missed = Math.abs(resultOf(each, printed) - target) * 10 ** places;
-  if (missed <= LAST_DIGIT) return null;
+  if (missed <= HALF) return null;
   const exact = resultOf(each, (amount) => amount.value);
+  // where formula and tool fall to either side of a half, no digits help
+  if (missed <= HALF + Math.min(Math.abs(exact - each.result.value) * 10 ** places, MOST_ODDS)) return null;
   let worst: Amount | null = null;
   let most = 0;
   for (const amount of inputsOf(each)) {

@@ -22,6 +22,9 @@ const MIXED = /^(\d+)(?: |-)(\d+)\/(\d+)$/;
 const MIXED_OR_LESS = /^(\d+) ?[-−] ?(\d+\/\d+)$/;
 const COMMA_OR_THOUSANDS = /^([1-9]\d{0,2}),(\d{3})$/;
 const THOUSANDS = /^\d{1,3}(?:([ ,.])\d{3})(?:\1\d{3})*(?:[.,]\d*)?$/;
+/** 1'000, as some write thousands; no one writes inches or minutes with three digits. */
+export const PRIMED_THOUSANDS = /^\d{1,3}(?:['’ʼ]\d{3})+(?!\d)/;
+export const NO_THOUSANDS = 'thousands want no mark between them; type a number such as 1234.5';
 
 /** Reads a decimal, a fraction or a whole number with a fraction, after `normalised`; no sign, no unit. */
 export function readNumber(text: string): NumberRead {
@@ -41,7 +44,7 @@ export function readNumber(text: string): NumberRead {
   }
   const decimal = DECIMAL.exec(text);
   if (decimal !== null) return decimalOf(decimal[1], decimal[2], decimal[3] ?? '');
-  if (THOUSANDS.test(text)) return { because: 'thousands want no mark between them; type a number such as 1234.5' };
+  if (THOUSANDS.test(text)) return { because: NO_THOUSANDS };
   return { because: 'it is not one number; type 12.5, 3/8 or 1 3/8' };
 }
 
@@ -79,7 +82,9 @@ export function normalised(text: string): string {
     text
       // zero-width signs and marks of writing direction come along with pasted text
       .replace(/[\u200b-\u200f\u202a-\u202e\u2060-\u2069\u00ad]/g, '')
-      .replace(/[\u2010-\u2013\ufe63\uff0d]/g, '-')
+      // a keyboard for full-width signs writes １２, ＂ and ㎜
+      .replace(/[\uff01-\uff5e\u3300-\u33ff]/g, (wide) => wide.normalize('NFKC'))
+      .replace(/[\u2010-\u2013\ufe63]/g, '-')
       .replace(SMALL_FRACTION, (small, offset: number, whole: string) => {
         const after = whole.slice(offset + small.length, offset + small.length + 1);
         const gap = /[-−\s]$|^$/.test(whole.slice(0, offset)) ? '' : ' ';

@@ -46,8 +46,8 @@ function unit(symbol: string, times: number, digits: number, ...spellings: reado
 }
 
 // what a keyboard, a phone and a word processor make of the marks for feet and inches
-const PRIMES = ["'", '′', '’', '‘', 'ʼ', '´', '`'];
-const DOUBLE_PRIMES = ['"', '″', '”', '“', '„', ...PRIMES.map((mark) => mark + mark)];
+const PRIMES = ["'", '′', '’', '‘', 'ʼ', 'ʹ', '´', '`'];
+const DOUBLE_PRIMES = ['"', '″', '”', '“', '„', 'ʺ', ...PRIMES.map((mark) => mark + mark)];
 
 /** Every unit that may be typed. The first of a kind is the file's. */
 export const UNITS: Readonly<Record<QuantityKind, readonly TypedUnit[]>> = {
@@ -63,8 +63,8 @@ export const UNITS: Readonly<Record<QuantityKind, readonly TypedUnit[]>> = {
     unit('thou', MM_PER_INCH / 1000, 1),
   ],
   mass: [
-    unit('g', 1, 3, 'gram', 'grams', 'gramme', 'grammes'),
-    unit('kg', 1000, 6, 'kilo', 'kilos', 'kilogram', 'kilograms'),
+    unit('g', 1, 3, 'gram', 'grams', 'gramme', 'grammes', 'gm', 'gms'),
+    unit('kg', 1000, 6, 'kilo', 'kilos', 'kgs', 'kilogram', 'kilograms'),
     unit('mg', 0.001, 0, 'milligram', 'milligrams'),
     unit('oz', GRAM_PER_OUNCE, 4, 'oz.', 'ounce', 'ounces'),
     {
@@ -74,8 +74,8 @@ export const UNITS: Readonly<Record<QuantityKind, readonly TypedUnit[]>> = {
     unit('grains', GRAM_PER_GRAIN, 1, 'grain'),
   ],
   density: [
-    unit('g/cm³', 1, 5, 'g/cm3', 'g/cc', 'g/ml', 'kg/l', 'kg/dm3'),
-    unit('kg/m³', 0.001, 2, 'kg/m3', 'g/l'),
+    unit('g/cm³', 1, 5, 'g/cm3', 'g/cc', 'g/ccm', 'g/ml', 'kg/l', 'kg/dm3', 'g·cm⁻³', 'g cm⁻³'),
+    unit('kg/m³', 0.001, 2, 'kg/m3', 'kg/cubic metre', 'kg/cubic meter', 'g/l', 'kg·m⁻³', 'kg m⁻³'),
     unit(
       'lb/ft³',
       GRAM_PER_CM3_IN_POUND_PER_FT3,
@@ -84,7 +84,11 @@ export const UNITS: Readonly<Record<QuantityKind, readonly TypedUnit[]>> = {
       'lbs/ft3',
       'lb/cu ft',
       'lbs/cu ft',
+      'lb/cuft',
+      'lb/cu. ft.',
       'lb/cubic foot',
+      'lbs/cubic foot',
+      'pounds/cubic foot',
       'pcf',
     ),
     unit('oz/in³', GRAM_PER_CM3_IN_OUNCE_PER_IN3, 4, 'oz/in3', 'oz/cu in', 'oz/cubic inch'),
@@ -103,9 +107,20 @@ export const UNITS: Readonly<Record<QuantityKind, readonly TypedUnit[]>> = {
     unit('rad', degreeFromRadian(1), 6, 'radian', 'radians'),
   ],
   temperature: [
-    unit('°C', 1, 2, 'c', 'deg c', 'degrees c', 'celsius', 'degrees celsius'),
+    unit('°C', 1, 2, 'c', 'degc', 'deg c', 'deg. c', 'degrees c', 'celsius', 'degrees celsius'),
     {
-      ...unit('°F', CELSIUS_PER_FAHRENHEIT, 2, 'f', 'deg f', 'degrees f', 'fahrenheit', 'degrees fahrenheit'),
+      ...unit(
+        '°F',
+        CELSIUS_PER_FAHRENHEIT,
+        2,
+        'f',
+        'degf',
+        'deg f',
+        'deg. f',
+        'degrees f',
+        'fahrenheit',
+        'degrees fahrenheit',
+      ),
       zero: FAHRENHEIT_AT_0_CELSIUS,
     },
     { ...unit('K', 1, 2, 'kelvin'), zero: KELVIN_AT_0_CELSIUS },
@@ -157,8 +172,8 @@ function longest(text: string, units: readonly TypedUnit[]): { unit: TypedUnit; 
   let best: { unit: TypedUnit; length: number } | null = null;
   for (const unit of units) {
     for (const spelling of unit.spellings) {
-      // 1'2" is feet and inches, 1ft2 might be square feet
-      const more = /[a-z\d]$/.test(spelling) ? /^[\p{L}\d/]/u : /^\p{L}/u;
+      // 1'2" and 1ft2in are feet and inches, 1ft2 might be square feet
+      const more = /[a-z\d]$/.test(spelling) ? /^[\p{L}/]|^\d[^\p{L}]*$/u : /^\p{L}/u;
       const ends = !more.test(text.slice(spelling.length));
       if (spelling !== '' && text.startsWith(spelling) && ends && spelling.length > (best?.length ?? 0)) {
         best = { unit, length: spelling.length };

@@ -1,6 +1,6 @@
 import { formatInUnit, spaceBefore } from './format-unit.ts';
 import { meant } from './meant.ts';
-import { normalised, readNumber, type TypedNumber } from './parse-number.ts';
+import { NO_THOUSANDS, normalised, PRIMED_THOUSANDS, readNumber, type TypedNumber } from './parse-number.ts';
 import { type QuantityKind, type TypedUnit, UNITS, unitAt, unitList, unitNamed } from './parse-units.ts';
 
 /*
@@ -92,6 +92,7 @@ interface Part {
 
 /** The numbers with their units: one, or a larger unit followed by smaller ones, as feet by inches. */
 function readParts(text: string, kind: QuantityKind, shown: TypedUnit): readonly [Part, ...Part[]] | Refusal {
+  if (PRIMED_THOUSANDS.test(text)) return { because: NO_THOUSANDS };
   const first = readPart(text, kind, shown);
   if ('because' in first) return first;
   const parts: [Part, ...Part[]] = [first.part];
@@ -101,8 +102,8 @@ function readParts(text: string, kind: QuantityKind, shown: TypedUnit): readonly
     const divided = larger.unit.parts;
     const smaller = divided === undefined ? undefined : unitNamed(kind, divided.symbol);
     if (divided === undefined || smaller === undefined) return { because: nothingAfter(larger) };
-    // 5'-3 1/2" is how a drawing joins feet and inches
-    const next = readPart(rest.replace(/^-(?=\d)/, ''), kind, smaller);
+    // 5'-3 1/2" is how a drawing joins feet and inches, and 1 lb, 2 oz a sentence pounds and ounces
+    const next = readPart(rest.replace(/^-(?=\d)|^, /, ''), kind, smaller);
     if ('because' in next) return next;
     if (next.part.unit !== smaller) return { because: nothingAfter(larger, smaller) };
     if (larger.number.fraction || !Number.isInteger(larger.number.value)) {

@@ -6,6 +6,9 @@ export interface PrintedSum {
   readonly missed: number;
 }
 
+/** A sum that rounds to the printed digit misses it by half of it; a hair more where it falls on the half itself. */
+export const ROUNDED = 0.5 + 1e-6;
+
 /**
  * Works out every sum on a printed page from nothing but the printed text, as a maker with a pocket calculator does:
  * lines `symbol = numbers = result`, and tables with their columns and sums.

@@ -63,6 +63,16 @@ describe.each(rows)('a cylinder of relative density $density', ({ density, draug
   });
 });
 
+const { least_D_over_L: broad } = book.expect;
+test.each(broad.density.map((density, i) => ({ density, least: broad.value[i] })))(
+  'a cylinder of relative density $density stands from a diameter of $least lengths on',
+  ({ density, least }) => {
+    const floated = (share: number) => floatHomogeneous(standing((2 * R) / (share * least)), density);
+    expect(floated(1 + broad.tolerance).up[2]).toBeCloseTo(1, 12);
+    expect(Math.acos(floated(1 - broad.tolerance).up[2])).toBeGreaterThan(0.01);
+  },
+);
+
 test('a standing cylinder of facets nears the true one by the square of their size', () => {
   const [length, density] = [14, 0.4];
   const mass = density * WATER * Math.PI * R ** 2 * length;

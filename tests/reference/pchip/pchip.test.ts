@@ -5,9 +5,12 @@ import { given, expect as wanted } from './case.json';
 const curve = buildPchip(given.x, given.f);
 
 describe('the monotone cubic through the steep points', () => {
-  test('has the slopes of weighted harmonic means at its points', () => {
-    const { value, relative_tolerance: near } = wanted.slope_at_points;
-    curve.slope.forEach((slope, i) => {
+  test.each([
+    ['five digits', curve, wanted.slope_at_points],
+    ['six digits', buildPchip(given.x, given.six_digits), wanted.slope_at_six_digits],
+  ] as const)('has the slopes of weighted harmonic means at its points, of %s', (_, { slope: slopes }, points) => {
+    const { value, relative_tolerance: near } = points;
+    slopes.forEach((slope, i) => {
       expect(Math.abs(slope - value[i])).toBeLessThanOrEqual(near * Math.abs(value[i]));
     });
   });

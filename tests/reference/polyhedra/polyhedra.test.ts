@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { totalsOf } from '../../../sim/hydro/body.ts';
 import { planeAxes, potentialAt } from '../../../sim/hydro/potential.ts';
-import { measureVolume } from '../../../sim/mesh/measure.ts';
+import { measureArea, measureVolume } from '../../../sim/mesh/measure.ts';
 import type { Mesh } from '../../../sim/mesh/mesh.ts';
-import { length, subtract, unit, type Vec3 } from '../../../sim/numerics/vec3.ts';
+import { length, scale, subtract, unit, type Vec3 } from '../../../sim/numerics/vec3.ts';
 import { bodyOf } from '../../support/float-mesh.ts';
-import { hullMesh, mapMesh } from '../../support/meshes.ts';
+import { hullMesh, mapMesh, prismMesh } from '../../support/meshes.ts';
 import paper from './case.json' with { type: 'json' };
 
 const GOLDEN = (1 + Math.sqrt(5)) / 2;
@@ -101,6 +101,35 @@ describe.each(SOLIDS)('a $name', ({ points, edge, volume }) => {
     }
   });
 });
+
+describe.each(paper.expect.printed.rows)('a regular $name of edge 1', ({ name, volume, area }) => {
+  const solid = SOLIDS.find((one) => one.name === name);
+  const mesh = hullMesh(solid?.points.map((point) => scale(point, 1 / solid.edge)) ?? []);
+  const { tolerance } = paper.expect.printed;
+
+  test(`has the printed volume, ${volume}`, () => {
+    expect(Math.abs(measureVolume(mesh).volume - volume)).toBeLessThan(tolerance);
+  });
+
+  test(`has the printed area, ${area}`, () => {
+    expect(Math.abs(measureArea(mesh).area - area)).toBeLessThan(tolerance);
+  });
+});
+
+test.each(paper.expect.inscribed.sides.map((sides, i) => ({ sides, share: paper.expect.inscribed.value[i] })))(
+  'a prism of $sides flats with its edges on a cylinder holds $share of it',
+  ({ sides, share }) => {
+    const corner = (k: number) => [Math.cos((2 * Math.PI * k) / sides), Math.sin((2 * Math.PI * k) / sides)] as const;
+    const mesh = prismMesh(
+      Array.from({ length: sides }, (_, k) => corner(k)),
+      0,
+      1,
+    );
+    for (const volume of [measureVolume(mesh).volume, totalsOf(bodyOf(mesh, 0.5)).volume]) {
+      expect(Math.abs(volume / Math.PI - share)).toBeLessThan(paper.expect.inscribed.tolerance);
+    }
+  },
+);
 
 describe('the tetrahedron of a paper on inertia', () => {
   const { printed_volume, volume, centre } = paper.expect.tonon;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { floatHomogeneous } from '../../support/float-mesh.ts';
+import { draftAt } from '../../../sim/hydro/draft.ts';
+import { bodyOf, floatHomogeneous, WATER } from '../../support/float-mesh.ts';
 import { barMesh } from '../../support/meshes.ts';
 import log from './case.json' with { type: 'json' };
 
@@ -23,8 +24,27 @@ describe('a square log', () => {
     expect(Math.abs(heelOf(1 - density) - heel)).toBeLessThan(tolerance);
   });
 
-  test('at 0.4 floats at 45 degrees and not at the 43.17 of the angle of loll', () => {
-    expect(heelOf(0.4)).toBeCloseTo(45, 6);
+  test('at 0.4 floats at 45 degrees and not at the 43.17 of the angle of loll, whose bilge would be dry', () => {
+    const { side, density, KB, BM, KG, GM, tolerance: exact, tangent, void_deg } = log.expect.loll;
+    const { potential } = draftAt(
+      bodyOf(barMesh(400, side, side), density),
+      [0, 0, 1],
+      [1, 0, 0],
+      [0, 1, 0],
+      null,
+      1e-12,
+    );
+    const mass = density * WATER * 400 * side ** 2;
+    // KB over the keel; what the energy bends by over the weight is GM, and the rest of it BM
+    const found = { KB: potential.buoyancyCentre[2] + side / 2, GM: potential.curveVV / mass };
+    expect(Math.abs(found.KB - KB)).toBeLessThan(exact);
+    expect(Math.abs(found.GM - GM)).toBeLessThan(exact);
+    expect(Math.abs(found.GM - found.KB + KG - BM)).toBeLessThan(exact);
+    const tan = Math.sqrt((-2 * found.GM) / BM);
+    expect(Math.abs(tan - tangent.value)).toBeLessThan(tangent.tolerance);
+    expect(Math.abs((Math.atan(tan) * 180) / Math.PI - void_deg.value)).toBeLessThan(void_deg.tolerance);
+    expect((side / 2) * tan).toBeGreaterThan(density * side);
+    expect(heelOf(density)).toBeCloseTo(45, 6);
   });
 
   test('at its transitions is right to a tenth of a degree', () => {

@@ -37,6 +37,11 @@ describe('A plain number takes the unit shown and needs no echo', () => {
     ['-2', -2],
     ['−2', -2],
     ['35 mm', 35],
+    ['３５ ㎜', 35],
+    ['３５．０', 35],
+    ['- 2', -2],
+    ['12\t mm\n', 12],
+    ['5.0 Millimetres', 5],
     ['35MM', 35],
     ['123456.789012345', 123456.789012345],
   ])('%j is %d mm', (typed, value) => {
@@ -58,6 +63,8 @@ describe('One and three eighths of an inch, in every form that a maker writes it
     '1-3/8"',
     '1 3/8”',
     '1 3/8″',
+    '1 3/8ʺ',
+    '１ ３／８＂',
     "1 3/8''",
     '1 3/8’’',
     '1 3/8′′',
@@ -128,6 +135,11 @@ describe('Every kind has the units that a maker meets', () => {
     ['mass', '1/4 oz', 7.08738078125, '1/4 oz ≈ 7.087 g'],
     ['mass', '½oz', 14.1747615625, '1/2 oz ≈ 14.175 g'],
     ['mass', '7000 grains', 453.59237, '7000 grains ≈ 453.592 g'],
+    ['mass', '2.1 gms', 2.1, '2.1 g'],
+    ['mass', '1 lb 2 oz', 510.29141625, '1 lb 2 oz ≈ 510.291 g'],
+    ['mass', '1lb2oz', 510.29141625, '1 lb 2 oz ≈ 510.291 g'],
+    ['mass', '1 lb, 2 oz', 510.29141625, '1 lb 2 oz ≈ 510.291 g'],
+    ['mass', '2¼oz.', 63.7864270312, '2 1/4 oz ≈ 63.786 g'],
     ['mass', '1 lb 3 oz', 538.640939375, '1 lb 3 oz ≈ 538.641 g'],
     ['mass', '500 mg', 0.5, '500 mg = 0.5 g'],
     ['mass', '0.5 kg', 500, '0.5 kg = 500 g'],
@@ -136,6 +148,12 @@ describe('Every kind has the units that a maker meets', () => {
     ['density', '420 kg per m^3', 0.42, '420 kg/m³ = 0.42 g/cm³'],
     ['density', '0.42 g/cc', 0.42, '0.42 g/cm³'],
     // 26 x 453.59237 / 30.48^3
+    ['density', '0.36 g/㎤', 0.36, '0.36 g/cm³'],
+    ['density', '0,36 g·cm⁻³', 0.36, '0.36 g/cm³'],
+    ['density', '360 kg per cubic metre', 0.36, '360 kg/m³ = 0.36 g/cm³'],
+    // 22 x 453.59237 / 30.48^3
+    ['density', '22 lb/ft3', 0.352406194227, '22 lb/ft³ ≈ 0.35241 g/cm³'],
+    ['density', '22 pounds per cubic foot', 0.352406194227, '22 lb/ft³ ≈ 0.35241 g/cm³'],
     ['density', '26 lb/ft3', 0.416480047723, '26 lb/ft³ ≈ 0.41648 g/cm³'],
     ['density', '26 lbs/cu ft', 0.416480047723, '26 lb/ft³ ≈ 0.41648 g/cm³'],
     ['angle', '2.5°', 2.5, '2.5°'],
@@ -144,6 +162,9 @@ describe('Every kind has the units that a maker meets', () => {
     ['angle', '−2° 30’', -2.5, '-2° 30′ = -2.5°'],
     ['angle', '2°30′36″', 2.51, '2° 30′ 36″ = 2.51°'],
     ['temperature', '20°', 20, '20 °C'],
+    ['temperature', '72 °F', 22.2222222222, '72 °F ≈ 22.22 °C'],
+    ['temperature', '68 degF', 20, '68 °F = 20 °C'],
+    ['temperature', '20 deg. C', 20, '20 °C'],
     ['temperature', '68 °F', 20, '68 °F = 20 °C'],
     ['temperature', '68℉', 20, '68 °F = 20 °C'],
     ['temperature', '-40 deg f', -40, '-40 °F = -40 °C'],
@@ -160,15 +181,23 @@ describe('Every kind has the units that a maker meets', () => {
 });
 
 describe('Feet and inches', () => {
-  test.each(['1\' 2 3/8"', '1\'-2 3/8"', '1′2⅜″', '1 ft 2 3/8 in', '1 foot 2-3/8 inches', "1' 2 3/8"])(
-    '%j is 14 3/8 in',
-    (typed) => {
-      expect(read(typed)).toMatchObject({ ok: true, value: 365.125 });
-    },
-  );
+  test.each([
+    '1\' 2 3/8"',
+    '1ft2 3/8in',
+    '1 ft, 2 3/8 in',
+    '１＇ ２ ３／８＂',
+    '1\'-2 3/8"',
+    '1′2⅜″',
+    '1 ft 2 3/8 in',
+    '1 foot 2-3/8 inches',
+    "1' 2 3/8",
+  ])('%j is 14 3/8 in', (typed) => {
+    expect(read(typed)).toMatchObject({ ok: true, value: 365.125 });
+  });
 
   test.each([
     ['1\' 14"', '12 in make one ft; fewer can follow it'],
+    ['5 in 3 ft', 'nothing more is read after in; type one number and one unit'],
     ['1.5\' 2"', '1.5 ft is not whole, so that no in can follow'],
     ["1' 2 mm", 'only in can follow ft'],
     ['12 in 3/8', 'nothing more is read after in; type one number and one unit'],
@@ -184,6 +213,8 @@ describe('What could be meant in two ways is refused with both', () => {
     ['12,345 mm', 'it could be 12.345 or 12345; type the one that is meant'],
     ['1,234.5', 'thousands want no mark between them; type a number such as 1234.5'],
     ['1.234,5', 'thousands want no mark between them; type a number such as 1234.5'],
+    ["1'000", 'thousands want no mark between them; type a number such as 1234.5'],
+    ['12’345’678 mm', 'thousands want no mark between them; type a number such as 1234.5'],
     ['1 234', 'thousands want no mark between them; type a number such as 1234.5'],
     ['1\u202f234,5', 'thousands want no mark between them; type a number such as 1234.5'],
     ['1 - 3/8', 'it could be 1 3/8, or 1 less 3/8; type 1 3/8, or what it comes to'],
@@ -213,9 +244,12 @@ describe('What could be meant in two ways is refused with both', () => {
 
 describe('What is no quantity is refused with what was typed and what is allowed', () => {
   test.each([
+    ['1/0', '1/0 has nothing below the line; type a fraction such as 3/8'],
     ['3/0', '3/0 has nothing below the line; type a fraction such as 3/8'],
     ['1 11/8', '11/8 is no part of one, to stand after a whole number; type one such as 1 3/8'],
     ['3/8/2', 'it is not one number; type 12.5, 3/8 or 1 3/8'],
+    ['1+3/8', 'it is not one number; type 12.5, 3/8 or 1 3/8'],
+    ['1 3/8 3/8', 'it is not one number; type 12.5, 3/8 or 1 3/8'],
     ['1.5 3/8', 'it is not one number; type 12.5, 3/8 or 1 3/8'],
     ['⅜5', 'it is not one number; type 12.5, 3/8 or 1 3/8'],
     ['½⅜', 'it is not one number; type 12.5, 3/8 or 1 3/8'],
@@ -224,15 +258,21 @@ describe('What is no quantity is refused with what was typed and what is allowed
     ['1--3/8', 'it is not one number; type 12.5, 3/8 or 1 3/8'],
     ['.', 'it is not a number; type 12.5, 3/8 or 1 3/8'],
     ['NaN', 'no number stands where one should; type 35, 1 3/8 in or 3.5 cm'],
+    ['∞', 'no number stands where one should; type 35, 1 3/8 in or 3.5 cm'],
+    ['٣', 'no number stands where one should; type 35, 1 3/8 in or 3.5 cm'],
+    ['--5', 'no number stands where one should; type 35, 1 3/8 in or 3.5 cm'],
     ['-', 'no number stands where one should; type 35, 1 3/8 in or 3.5 cm'],
     ['length_mm * 2', 'no number stands where one should; type 35, 1 3/8 in or 3.5 cm'],
     ['1e3', '"e3" is no unit of length; type mm, cm, m, in, ft or thou'],
     ['0x10', '"x1" is no unit of length; type mm, cm, m, in, ft or thou'],
     ['5³', '"³" is no unit of length; type mm, cm, m, in, ft or thou'],
+    ['1ft2', '"ft2" is no unit of length; type mm, cm, m, in, ft or thou'],
+    ['3/8 of an inch', '"of" is no unit of length; type mm, cm, m, in, ft or thou'],
     ['2*3', '"*3" is no unit of length; type mm, cm, m, in, ft or thou'],
     ['35 g', '"g" is no unit of length; type mm, cm, m, in, ft or thou'],
     ['35 inchworms', '"inchworms" is no unit of length; type mm, cm, m, in, ft or thou'],
     ['12345678901', 'at most 9 digits stand before the point and 9 after it'],
+    ['9'.repeat(40), 'at most 9 digits stand before the point and 9 after it'],
     ['12345/8', 'a fraction has at most 4 digits on either side of its line'],
   ])('%j', (typed, because) => {
     expect(messageOf(typed)).toBe(`"${typed}" is not read: ${because}`);
