@@ -3,7 +3,7 @@ import { type Issue, SimError } from '../flow/outcome.ts';
 import type { Hull } from '../hull/hull.ts';
 import type { LinkSpec } from '../links/cut.ts';
 import { clearanceIssues, type PathOf } from './checks/clearance.ts';
-import { loopIssues, tabIssues } from './checks/fins.ts';
+import { hangerIssues, tabIssues, tabsMeeting } from './checks/fins.ts';
 import { hingeIssues } from './checks/hinges.ts';
 import { gapIssues, jointIssues } from './checks/joints.ts';
 import { knuckleIssues } from './checks/knuckles.ts';
@@ -41,8 +41,9 @@ export function checkSound(
     ...hardware.finFaults,
     ...hardware.fins.flatMap((fin) => [
       ...tabIssues(hull, links[fin.link], fin, hardware, paths),
-      ...loopIssues(fin, hardware, paths),
+      ...hangerIssues(fin, hardware, paths),
     ]),
+    ...tabsMeeting(hardware.fins),
   ];
   if (issues.length > 0) throw new SimError(issues);
   return true;

@@ -37,8 +37,21 @@ export function segmentBoxDistance(segment: Segment, box: Box): number {
 
 type Flat = readonly [number, number];
 
+/** A flat plate about y = 0; its corners are x and z. */
+export interface Plate {
+  readonly corners: readonly [Flat, Flat, Flat];
+  readonly thickness: number;
+}
+
+/** Shortest distance between a segment and a three-cornered plate; 0 where they meet. */
+export function segmentPlateDistance(segment: Segment, { corners, thickness }: Plate): number {
+  return leastAlong(segment, ([x, y, z]) =>
+    Math.hypot(triangleDistance([x, z], ...corners), Math.max(0, Math.abs(y) - thickness / 2)),
+  );
+}
+
 /** Shortest distance between a point and a triangle in a plane; 0 inside it, whichever way round it runs. */
-export function triangleDistance(point: Flat, a: Flat, b: Flat, c: Flat): number {
+function triangleDistance(point: Flat, a: Flat, b: Flat, c: Flat): number {
   const sides: readonly (readonly [Flat, Flat])[] = [
     [a, b],
     [b, c],

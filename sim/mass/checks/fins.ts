@@ -1,8 +1,8 @@
 import type { Issue } from '../../flow/outcome.ts';
 import { type Hull, stationOf } from '../../hull/hull.ts';
 import type { LinkSpec } from '../../links/cut.ts';
-import { segmentBoxDistance, triangleDistance } from '../../numerics/distance.ts';
-import type { Vec3 } from '../../numerics/vec3.ts';
+import { type Box, type Plate, segmentBoxDistance, segmentPlateDistance } from '../../numerics/distance.ts';
+import { length, scale, subtract, type Vec3 } from '../../numerics/vec3.ts';
 import type { Mm } from '../../units/brand.ts';
 import { tabBoxes, tabFloor } from '../fin-tab.ts';
 import type { FixedHardware, PlacedFin } from '../placed.ts';
@@ -35,33 +35,60 @@ export function tabIssues(
     .map((rod) => meeting(rod.name, rod.path));
   const slots = spec.slots
     .filter((slot) => {
-      const { low, high } = slotBox(spec, slot);
-      return boxes.some((box) => [0, 1, 2].every((axis) => box.low[axis] <= high[axis] && box.high[axis] >= low[axis]));
+      const sawn = slotBox(spec, slot);
+      return boxes.some((box) => overlaps(box, sawn));
     })
     .map((slot) => meeting('a hinge slot', slot.path));
   return [...rods, ...slots];
 }
 
-/** The loop of a hanger stands clear of a fin's plate, as a ball that it can turn in. */
-export function loopIssues(fin: PlacedFin, { eyes }: FixedHardware, pathOf: PathOf): readonly Issue[] {
+/** A hanger stands clear of a fin's plate: its loop as a ball that it can turn in, and its wire down to the wood. */
+export function hangerIssues(fin: PlacedFin, { eyes }: FixedHardware, pathOf: PathOf): readonly Issue[] {
+  const plates = platesOf(fin);
   return eyes.flatMap((eye, i): readonly Issue[] => {
+    if (eye.kind !== 'hanger') return [];
+    const meets = (to: Vec3, radius: Mm) =>
+      plates.some((plate) => segmentPlateDistance({ from: eye.loop, to }, plate) < radius);
     const radius = eye.bore / 2 + eye.wire;
-    if (eye.kind !== 'hanger' || plateDistance(fin, eye.loop) >= radius) return [];
-    const message = `the loop of "${eye.name}", ${mm(2 * radius)} across, stands in "${fin.name}" (${fin.path})`;
+    // taken as round-ended: its end comes to the skin and not beyond
+    const end = Math.min(eye.wire / 2, length(subtract(eye.entry, eye.loop)));
+    const part = meets(eye.loop, radius)
+      ? `the loop of "${eye.name}", ${mm(2 * radius)} across,`
+      : meets(subtract(eye.entry, scale(eye.inward, end)), eye.wire / 2)
+        ? `the shank of "${eye.name}", ${mm(eye.wire)} thick,`
+        : null;
+    if (part === null) return [];
+    const message = `${part} stands in "${fin.name}" (${fin.path}); it must stand clear of the plate`;
     return [{ code: 'hardware/parts-meet', path: pathOf.eye(i), message, hint: 'move one of them, or notch the fin' }];
   });
 }
 
-/** Distance of a point from a fin's plate; 0 inside it. */
-function plateDistance({ mesh: { positions, topology }, thickness }: PlacedFin, [x, y, z]: Vec3): Mm {
+/** Tabs of different fins do not meet in the wood. */
+export function tabsMeeting(fins: readonly PlacedFin[]): readonly Issue[] {
+  return fins.flatMap((fin, i) =>
+    fins.slice(0, i).flatMap((other): readonly Issue[] => {
+      if (fin.path === other.path || fin.link !== other.link || !fin.tab || !other.tab) return [];
+      const others = tabBoxes(other.tab);
+      if (!tabBoxes(fin.tab).some((box) => others.some((one) => overlaps(box, one)))) return [];
+      const message = `the tab of "${fin.name}", ${mm(fin.tab.depth)} deep, runs into the tab of "${other.name}", ${mm(other.tab.depth)} deep (${other.path}.tab_mm)`;
+      const hint = 'let one of them in less deep';
+      return [{ code: 'hardware/parts-meet', path: `${fin.path}.tab_mm`, message, hint }];
+    }),
+  );
+}
+
+/** Touching counts as meeting. */
+function overlaps(a: Box, b: Box): boolean {
+  return [0, 1, 2].every((axis) => a.low[axis] <= b.high[axis] && a.high[axis] >= b.low[axis]);
+}
+
+/** A fin's plate in three-cornered pieces; each flank of its mesh, and its rim, seen from the side. */
+function platesOf({ mesh: { positions, topology }, thickness }: PlacedFin): readonly Plate[] {
   const corner = (vertex: number) => [positions[3 * vertex], positions[3 * vertex + 2]] as const;
-  let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < topology.index.length; i += 3) {
-    const [a, b, c] = [0, 1, 2].map((k) => corner(topology.index[i + k]));
-    least = Math.min(least, triangleDistance([x, z], a, b, c));
-    if (least === 0) break;
-  }
-  return Math.hypot(least, Math.max(0, Math.abs(y) - thickness / 2));
+  return Array.from({ length: topology.index.length / 3 }, (_, i): Plate => {
+    const [a, b, c] = topology.index.subarray(3 * i, 3 * i + 3);
+    return { corners: [corner(a), corner(b), corner(c)], thickness };
+  });
 }
 
 function isInOutline(hull: Hull, [x, , z]: Vec3): boolean {

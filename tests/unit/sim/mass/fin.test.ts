@@ -14,6 +14,12 @@ import { type AllAnswers, answersOf, outcomesOf } from '../../../support/worked-
 /** One piece of bare wood: an ellipsoid of semi-axes 60, 10, 18, or with a back that runs level from 40 to 80. */
 const ROUND = makeDesignFile({ pieces: 1, coats: [] });
 const LEVEL = makeDesignFile({ pieces: 1, coats: [], body: { deepest_x_mm: [40, 80] } });
+const LEVEL_UNDRILLED = { ...LEVEL, setups: LEVEL.setups.map((setup) => ({ ...setup, holes: [] })) };
+/** Its belly eye stands on 8 mm of wire, 18 mm under the middle of the body. */
+const ROUND_ON_STALK: DesignFile = {
+  ...ROUND,
+  hangers: ROUND.hangers?.map((hanger) => (hanger.name === 'belly, fore' ? { ...hanger, stand_mm: 10 } : hanger)),
+};
 const JOINTED = makeDesignFile({ coats: [] });
 
 /** 20 mm long and 10 mm over the level back, 2 mm thick. */
@@ -158,6 +164,21 @@ describe('a fin', () => {
     expect(woodOf(plain) - woodOf(finned)).toBeCloseTo(160e-3 * 0.6, 6);
     const apart = finned.bait.assembled.netWet - plain.bait.assembled.netWet;
     expect(apart).toBeCloseTo(560e-3 * 1.2 - 160e-3 * 0.6 - 400 * finned.bait.water.density, 5);
+  });
+
+  test('is bare of coats: coats weigh as without it, and it adds its own volume and mass alone', () => {
+    const coats: DesignFile['coats'] = [
+      { name: 'primer', thickness_mm: 0.1, density_g_cm3: 1.4 },
+      { name: 'varnish', thickness_mm: 0.3, density_g_cm3: 1.1, covers: 'skin' },
+    ];
+    const [plain, finned] = [[], [{}]].map((fins) => answersOf(withFins({ ...LEVEL, coats }, ...fins)));
+    const coatsOf = ({ links }: AllAnswers) => links[0].ledger.lines.filter(({ kind }) => kind === 'coat');
+    expect(coatsOf(finned)).toEqual(coatsOf(plain));
+    expect(coatsOf(finned)).toHaveLength(2);
+    expect(finned.links[0].ledger.mass - plain.links[0].ledger.mass).toBeCloseTo(400e-3 * 1.2, 6);
+    // all under water: the plate from the bare skin up, its foot of 20 by 2 by 0.4 in the coats as well
+    const apart = finned.bait.assembled.netWet - plain.bait.assembled.netWet;
+    expect(apart).toBeCloseTo(400e-3 * 1.2 - 400 * finned.bait.water.density, 5);
   });
 
   test('buoys by what of it is under water: none, half, all', () => {
@@ -432,6 +453,38 @@ describe('a fin that cannot stand', () => {
       ],
       'hardware/parts-meet',
       'hangers.1',
+    ],
+    [
+      'has the shank of a hanger in its plate, the loop clear over it',
+      ROUND_ON_STALK,
+      [
+        {
+          on: 'belly',
+          edge_mm: [
+            [30, -20],
+            [40, -20],
+          ],
+        },
+      ],
+      'hardware/parts-meet',
+      'hangers.1',
+    ],
+    [
+      'has its tab in that of another',
+      LEVEL_UNDRILLED,
+      [
+        { tab_mm: 20 },
+        {
+          on: 'belly',
+          edge_mm: [
+            [55, -24],
+            [65, -24],
+          ],
+          tab_mm: 17,
+        },
+      ],
+      'hardware/parts-meet',
+      'fins.1.tab_mm',
     ],
     [
       'stands in another',

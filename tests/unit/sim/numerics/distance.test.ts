@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { segmentBoxDistance, segmentCylinderDistance, triangleDistance } from '../../../../sim/numerics/distance.ts';
+import {
+  type Plate,
+  segmentBoxDistance,
+  segmentCylinderDistance,
+  segmentPlateDistance,
+} from '../../../../sim/numerics/distance.ts';
+import type { Vec3 } from '../../../../sim/numerics/vec3.ts';
 
 /** A distance is searched by thirds: 60 of them leave nothing, but flat minima are only felt to half the digits. */
 const NEAR = 7;
@@ -48,24 +54,35 @@ describe('the distance of a segment from a box', () => {
   });
 });
 
-describe('the distance of a point from a triangle in its plane', () => {
-  const corners = [
+describe('the distance of a segment from a three-cornered plate', () => {
+  const [a, b, c] = [
     [0, 0],
     [8, 0],
     [0, 6],
   ] as const;
+  const from = (at: Vec3, to: Vec3 = at, corners: Plate['corners'] = [a, b, c]) =>
+    segmentPlateDistance({ from: at, to }, { corners, thickness: 2 });
 
   test('is nought inside, whichever way round the corners run', () => {
-    const [a, b, c] = corners;
-    expect(triangleDistance([2, 2], a, b, c)).toBe(0);
-    expect(triangleDistance([2, 2], c, b, a)).toBe(0);
+    expect(from([2, 0.9, 2])).toBe(0);
+    expect(from([2, 0.9, 2], [2, 0.9, 2], [c, b, a])).toBe(0);
   });
 
   test('beside a side is square to it, past a corner to the corner', () => {
-    const [a, b, c] = corners;
-    expect(triangleDistance([4, -3], a, b, c)).toBeCloseTo(3, NEAR);
+    expect(from([4, 0, -3])).toBeCloseTo(3, NEAR);
     // the long side is 10; its middle is (4, 3), and (3, 4)/5 is square to it
-    expect(triangleDistance([4 + 3, 3 + 4], a, b, c)).toBeCloseTo(5, NEAR);
-    expect(triangleDistance([-3, -4], a, b, c)).toBeCloseTo(5, NEAR);
+    expect(from([4 + 3, 0, 3 + 4])).toBeCloseTo(5, NEAR);
+    expect(from([-3, 0, -4])).toBeCloseTo(5, NEAR);
+  });
+
+  test('off a flank is what is left beyond half the thickness, and at an edge both together', () => {
+    expect(from([2, 4, 2])).toBeCloseTo(3, NEAR);
+    expect(from([4, 1 + 4, -3])).toBeCloseTo(5, NEAR);
+  });
+
+  test('along a segment is that of its nearest point, nought where it goes through', () => {
+    expect(from([4, 0, -9], [4, 0, -3])).toBeCloseTo(3, NEAR);
+    expect(from([2, 0, -9], [2, 0, 9])).toBe(0);
+    expect(from([-9, 5, 2], [9, 5, 2])).toBeCloseTo(4, NEAR);
   });
 });
