@@ -532,7 +532,12 @@ describe('a fin that cannot stand', () => {
 });
 
 test('a design without fins and one with an empty list float alike, to the last digit', () => {
-  expect(answersOf({ ...JOINTED, fins: [] })).toEqual(answersOf(JOINTED));
+  const [empty, without] = [{ ...JOINTED, fins: [] }, JOINTED].map((file) => {
+    const { bait, links } = answersOf(file);
+    // the design says what was written, which is not the same
+    return { bait: { ...bait, design: null }, links };
+  });
+  expect(empty).toEqual(without);
 });
 
 test('a hole that is moved leaves fins and their meshes as they were', () => {
