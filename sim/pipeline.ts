@@ -25,7 +25,6 @@ import type { Step } from './steps.ts';
 import { surfaceTension } from './tables/surface-tension.ts';
 import { type WaterAnswer, waterAnswer } from './tables/waters.ts';
 import type { Celsius, Mm } from './units/brand.ts';
-import type { Warning } from './warnings.ts';
 
 /** Taken for a water whose density was measured: its skin pulls a twentieth more at 0 °C and as much less at 40 °C. */
 const USUAL_C: Celsius = 20;
@@ -183,10 +182,14 @@ export function createPipeline(): Pipeline {
       : bait.attitudes(trees, ledgers, roughTrees, roughLedgers, allHung, water, assembled);
     yield { name: 'assembledAttitudes', link: null, outcome: assembledAttitudes };
     const allWarnings = bait.allWarnings(
-      warnings,
+      water,
+      hull,
       links,
+      hardware,
+      wetted,
       floats,
       assembled,
+      target,
       bait.accuracies(accuracies),
       bait.rests(rests),
       assembledAccuracy,
@@ -213,6 +216,9 @@ interface Made {
   readonly hung: Outcome<Hardware['hung']>;
   readonly float: Outcome<Float>;
 }
+
+/** What every warning is read from. */
+const WARNED_OF = ['water', 'hull', 'links', 'hardware', 'wetted', 'float', 'assembled', 'target'] as const;
 
 function createBaitStages() {
   return {
@@ -266,7 +272,7 @@ function createBaitStages() {
         checkTarget({ target, linkTargets, names: links.map((link) => link.name), length, wetted, floats, assembled }),
     ),
     warnings: createStage(
-      ['water', 'hull', 'links', 'hardware', 'wetted', 'float', 'assembled', 'target'],
+      WARNED_OF,
       (
         water: WaterAnswer,
         hull: Hull,
@@ -287,19 +293,23 @@ function createBaitStages() {
       (...parts: TwoMeshes) => attitudesOf(...parts),
     ),
     allWarnings: createStage(
-      ['warnings', 'links', 'float', 'assembled', 'accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes'],
+      [...WARNED_OF, ...(['accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes'] as const)],
       (
-        warnings: readonly Warning[],
+        water: WaterAnswer,
+        hull: Hull,
         links: readonly LinkSpec[],
+        hardware: Hardware,
+        wetted: readonly Wetted[],
         floats: readonly Float[],
         assembled: Float,
+        target: TargetAnswer,
         accuracies: readonly Accuracy[],
         rests: readonly Attitudes[],
         accuracy: Accuracy,
         attitudes: Attitudes,
       ) =>
         warnOfAll({
-          warnings,
+          parts: { water, hull, links, hardware, wetted, floats, assembled, target },
           whole: { float: assembled, accuracy, attitudes },
           links: links.map(({ name }, i) => ({ name, float: floats[i], accuracy: accuracies[i], attitudes: rests[i] })),
         }),

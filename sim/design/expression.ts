@@ -37,6 +37,9 @@ const ALLOWED = `numbers, names, + - * / ^ ( ), ${Object.keys(FUNCTIONS).join(',
 const OTHER_SIGN = /[^A-Za-z0-9_.+\-*/^(), \t]/u;
 /** 0x1f, 0b11: mathjs reads them, with word lengths; lengths in millimetres are decimal. */
 const NOT_DECIMAL = /(?<![\w.])0[xob]\w*/i;
+/** Two slips with a single number: a decimal comma, and a unit behind it. */
+const WITH_COMMA = /^\s*([-+]?\d+),(\d+)\s*$/;
+const WITH_UNIT = /^\s*[-+]?[\d.]+\s*(?:mm|cm|in|g|kg|oz|deg|g\/cm3|percent|c)\s*$/i;
 
 /** An expression as plain data: all that one can say. */
 export type Expression =
@@ -54,7 +57,7 @@ export function parseExpression(text: string, path: string): Expression {
   if (text.length > characters) throw tooLong(path, `${text.length} characters, at most ${characters}`);
   const sign = OTHER_SIGN.exec(text)?.[0] ?? NOT_DECIMAL.exec(text)?.[0];
   if (sign !== undefined) throw notAllowed(path, sign);
-  if (text.trim() === '') throw unreadable(path, text, 'nothing in it');
+  if (text.trim() === '') throw unreadable(path, text, 'nothing in it', 'write a number or an expression');
   return closedTree(nodeOf(text, path), path);
 }
 
@@ -83,11 +86,20 @@ export function evaluateExpression(expression: Expression, lookUp: (name: string
 }
 
 function nodeOf(text: string, path: string): MathNode {
+  const number = WITH_COMMA.exec(text);
+  if (number) throw unreadable(path, text, 'decimals stand after a point', `write ${number[1]}.${number[2]}`);
+  if (WITH_UNIT.test(text)) throw withUnit(path, text);
   try {
     return parse(text);
   } catch (error) {
-    throw unreadable(path, text, error instanceof Error ? error.message : String(error));
+    // the parser's own words name parts of its grammar; where it stopped is what a maker can use
+    throw unreadable(path, text, `it makes no sense ${placeOf(error, text)}`, 'write it as in (length_mm - 4) * 0.5');
   }
+}
+
+function placeOf(error: unknown, text: string): string {
+  const at = error instanceof Error && 'char' in error ? Number(error.char) : text.length + 1;
+  return at > text.length ? 'where it ends' : `at character ${at}, ${quoted(text[at - 1])}`;
 }
 
 /** mathjs's tree to ours, counting parts and depth on the way down. */
@@ -157,6 +169,11 @@ function notAllowed(path: string, what: string): SimError {
   return new SimError([{ code: 'design/expression', path, message, hint: 'write every product with *' }]);
 }
 
-function unreadable(path: string, text: string, why: string): SimError {
-  return new SimError([{ code: 'design/expression', path, message: `${quoted(text)} cannot be read: ${why}` }]);
+function withUnit(path: string, text: string): SimError {
+  const message = `${quoted(text)}: a unit is not allowed in an expression, the name of the field ends in its own`;
+  return new SimError([{ code: 'design/expression', path, message, hint: 'write the number alone, in that unit' }]);
+}
+
+function unreadable(path: string, text: string, why: string, hint: string): SimError {
+  return new SimError([{ code: 'design/expression', path, message: `${quoted(text)} cannot be read: ${why}`, hint }]);
 }

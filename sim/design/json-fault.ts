@@ -112,9 +112,39 @@ function matchEnd(pattern: RegExp, text: string, from: number): number | undefin
   return pattern.test(text) ? pattern.lastIndex : undefined;
 }
 
+/** A name that stands twice in one object. line and column count from 1. */
+interface RepeatedName {
+  readonly line: number;
+  readonly column: number;
+  readonly name: string;
+}
+
+/** Brackets, and whole strings with the colon that makes a name of them. */
+const TOKEN = /[{}[\]]|("(?:[^"\\]|\\.)*")(\s*:)?/g;
+
+/**
+ * The first name that an object of a JSON text has twice, or null. The grammar allows it and engines keep the last
+ * value, so that one of two numbers would be lost without a word.
+ */
+export function repeatedName(text: string): RepeatedName | null {
+  const open: Set<string>[] = [];
+  for (const { 0: sign, 1: string, 2: colon, index } of text.matchAll(TOKEN)) {
+    if (sign === '{' || sign === '[') open.push(new Set());
+    else if (sign === '}' || sign === ']') open.pop();
+    if (colon === undefined) continue;
+    const name = String(JSON.parse(string));
+    const names = open.at(-1);
+    if (names?.has(name)) return { ...placeAt(text, index), name };
+    names?.add(name);
+  }
+  return null;
+}
+
 function faultAt(text: string, at: number, wanted: string): JsonFault {
+  return { ...placeAt(text, at), wanted, given: text.slice(at, at + 12).split(/[\r\n]/)[0] ?? '' };
+}
+
+function placeAt(text: string, at: number): { readonly line: number; readonly column: number } {
   const before = text.slice(0, at);
-  const lineStart = before.lastIndexOf('\n') + 1;
-  const line = before.split('\n').length;
-  return { line, column: at - lineStart + 1, wanted, given: text.slice(at, at + 12).split(/[\r\n]/)[0] ?? '' };
+  return { line: before.split('\n').length, column: at - before.lastIndexOf('\n') };
 }

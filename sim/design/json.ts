@@ -1,6 +1,6 @@
 import type { Issue, Outcome } from '../flow/outcome.ts';
 import { failed, ok } from '../flow/outcome.ts';
-import { jsonFault } from './json-fault.ts';
+import { jsonFault, repeatedName } from './json-fault.ts';
 
 /** A design of ten links with forty holes is about 20 kB; a file over this size is something else. */
 const MOST_BYTES = 1_000_000;
@@ -11,7 +11,7 @@ const FORBIDDEN_KEYS: ReadonlySet<string> = new Set(['__proto__', 'constructor',
 
 /**
  * Text or bytes of a file to its JSON value: phase 1 of reading a design. A leading byte order mark is taken off.
- * Fails with one issue on: over 1 MB, empty, not UTF-8, not JSON, forbidden keys, too deep.
+ * Fails with one issue on: over 1 MB, empty, not UTF-8, not JSON, a name twice in one object, forbidden keys, too deep.
  */
 export function parseJson(source: string | Uint8Array): Outcome<unknown> {
   const bytes = typeof source === 'string' ? byteLength(source) : source.byteLength;
@@ -29,6 +29,12 @@ export function parseJson(source: string | Uint8Array): Outcome<unknown> {
     value = JSON.parse(text);
   } catch {
     return refuse('design/not-json', faultMessage(text), 'quote every name, and put commas only between fields');
+  }
+  const repeated = repeatedName(text);
+  if (repeated !== null) {
+    const { line, column, name } = repeated;
+    const message = `line ${line}, column ${column}: ${JSON.stringify(name)} stands twice in one object; once is allowed`;
+    return refuse('design/repeated-name', message, 'take one of them out');
   }
   const unsafe = unsafeKeys(value);
   return unsafe === null ? ok(value) : failed([unsafe]);

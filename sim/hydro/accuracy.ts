@@ -39,8 +39,8 @@ export interface Digits {
   readonly gm: number;
 }
 
-/** Never more than these, however exact the sums: no bait is cut finer. */
-const MOST_DIGITS: Digits = { draft: 1, proud: 1, trim: 1, heel: 1, gm: 2 };
+/** Never more than these, however exact the sums: no bait is cut finer. Said too before it is known how good they are. */
+export const MOST_DIGITS: Digits = { draft: 1, proud: 1, trim: 1, heel: 1, gm: 2 };
 /** A mesh of a quarter of the triangles has four times the error: its difference is three times that of the fine one. */
 const ORDER_SHARE = 1 / 3;
 /** No error is told as smaller: a mesh that straddles its skin is better than that law, but parts of its error cancel. */

@@ -34,6 +34,7 @@ export interface CheckJson {
     readonly film: FilmJson;
     readonly air_in_slots_g: number;
     readonly links: readonly { readonly up: Vec3; readonly offset_mm: number | null }[];
+    /** Hinge pins, from the nose. A joint of linked eyes has none; a warning says what that means for the whole bait. */
     readonly pins: readonly PinJson[];
     readonly total_fold_deg: null;
   };

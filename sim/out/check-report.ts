@@ -5,6 +5,7 @@ import type { Film } from '../hydro/film.ts';
 import type { Float } from '../hydro/float.ts';
 import type { PlacedHung } from '../mass/placed.ts';
 import type { Vec3 } from '../numerics/vec3.ts';
+import { amountsIn } from '../units/amounts.ts';
 import type { Gram, Mm } from '../units/brand.ts';
 import {
   formatAngle,
@@ -18,7 +19,10 @@ import {
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
 import { humpWords, restWords } from './other-rest.ts';
 import { type Column, textTable } from './table.ts';
+import { aimAmount, toleranceAmount } from './target-words.ts';
 import { baitVerdict, linkVerdict } from './verdict.ts';
+
+const METRIC = amountsIn('mm-g');
 
 /**
  * The answers about a bait as text for a terminal or a notebook: the whole bait, each link with the ledger of its
@@ -32,7 +36,7 @@ export function checkReport(bait: CheckedBait): string {
     ['Other ways it can rest', ...indented(otherLines(bait))],
     ['Hung', ...indented(hungLines(bait))],
     ['Warnings', ...indented(warningLines(bait))],
-    ['Target', ...indented(bait.target.checks.map(targetLine))],
+    ['Target', ...indented(bait.target.checks.map((check) => targetLine(check, bait.assembledAccuracy.digits)))],
     trustLines(bait),
   ];
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
@@ -197,16 +201,11 @@ const TARGET_WORDS: Readonly<Record<TargetCheck['what'], string>> = {
   heel: 'heel',
 };
 
-function targetLine(check: TargetCheck): string {
-  const value = (amount: number) => targetValue(check.what, amount);
-  const got = check.got === null ? 'it is wholly under water' : `${value(check.got)} got`;
-  const outcome = check.met ? 'met' : 'missed';
-  return `${outcome}: ${TARGET_WORDS[check.what]} ${value(check.wanted)} wanted, ${got} (within ${value(check.tolerance)})`;
-}
-
-function targetValue(what: TargetCheck['what'], amount: number): string {
-  if (what === 'net') return formatMass(amount, 'g', { digits: 2, signed: true });
-  return what === 'proud' || what === 'waterline' ? formatLength(amount) : formatAngle(amount);
+function targetLine(check: TargetCheck, digits: Digits): string {
+  const { what, wanted, got } = check;
+  const reached = got === null ? 'it is wholly under water' : `${aimAmount(what, got, METRIC, digits)} got`;
+  const near = `(within ${toleranceAmount(check, METRIC)})`;
+  return `${check.met ? 'met' : 'missed'}: ${TARGET_WORDS[what]} ${aimAmount(what, wanted, METRIC)} wanted, ${reached} ${near}`;
 }
 
 function trustLines({ assembledAccuracy }: CheckedBait): readonly string[] {

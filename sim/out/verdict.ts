@@ -1,4 +1,4 @@
-import type { Digits } from '../hydro/accuracy.ts';
+import { type Digits, MOST_DIGITS } from '../hydro/accuracy.ts';
 import type { Float } from '../hydro/float.ts';
 import { type Amounts, amountsIn } from '../units/amounts.ts';
 import type { Gram, Mm, Radian } from '../units/brand.ts';
@@ -23,20 +23,17 @@ const METRIC = amountsIn('mm-g');
 /** Decimals of what a verdict says. */
 type VerdictDigits = Pick<Digits, 'proud' | 'trim' | 'heel'>;
 
-/** Until it is known how many are meant. */
-const USUAL: VerdictDigits = { proud: 1, trim: 1, heel: 1 };
-
 /**
  * How one link rests when it floats alone, hooks hung, as one sentence in the maker's words. digits: how many decimals
  * are meant, undefined until that is known.
  */
 export function linkVerdict(name: string, float: Float, digits?: VerdictDigits, amounts: Amounts = METRIC): string {
-  return verdict(capitalised(name), float, digits ?? USUAL, amounts);
+  return verdict(capitalised(name), float, digits ?? MOST_DIGITS, amounts);
 }
 
 /** How the whole bait rests, held straight, hooks hung, likewise. */
 export function baitVerdict(float: Float, digits?: VerdictDigits, amounts: Amounts = METRIC): string {
-  return verdict('The bait', float, digits ?? USUAL, amounts);
+  return verdict('The bait', float, digits ?? MOST_DIGITS, amounts);
 }
 
 function verdict(subject: string, float: Float, digits: VerdictDigits, amounts: Amounts): string {

@@ -6,6 +6,8 @@ import type { Terminal } from './terminal.ts';
 /** Enough to tell that a file is too large, which the reader then says; a device without end is left in time. */
 const MOST_BYTES = 2_000_000;
 const CHUNK_BYTES = 65_536;
+/** The code of an issue that is another's: an expression that uses a name without a value. */
+const WAITS = 'design/needs';
 
 /** A design as the maker named it: where it came from, for messages, and what it says. */
 export interface GivenDesign {
@@ -22,9 +24,16 @@ export async function readDesign(path: string, input: Terminal['input']): Promis
   throw new Refusal(outcome.status === 'failed' ? reasonLines(outcome.issues, from) : []);
 }
 
-/** Issues as lines; one about the whole design begins with where the design came from. */
+/**
+ * Issues as lines; one about the whole design begins with where the design came from. Fields whose only fault is that
+ * they use a faulty one share the last line: what is to be mended must not be lost among them.
+ */
 export function reasonLines(issues: readonly Issue[], from: string): readonly string[] {
-  return issues.map((issue) => issueLine(issue.path === '' ? { ...issue, path: from } : issue));
+  const waiting = issues.filter(({ code }) => code === WAITS);
+  const told = waiting.length > 1 ? issues.filter(({ code }) => code !== WAITS) : issues;
+  const lines = told.map((issue) => issueLine(issue.path === '' ? { ...issue, path: from } : issue));
+  if (waiting.length < 2) return lines;
+  return [...lines, `${waiting.map(({ path }) => path).join(', ')}: have no value until that is corrected`];
 }
 
 async function fileBytes(path: string): Promise<Uint8Array> {

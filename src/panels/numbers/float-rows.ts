@@ -2,12 +2,12 @@ import {
   type Accuracy,
   type Amounts,
   amountsIn,
-  type Digits,
   degreeFromRadian,
   type Float,
   formatAngle,
   formatNumber,
   formatPercent,
+  MOST_DIGITS,
   type UnitSystem,
 } from '../../../sim/index.ts';
 
@@ -16,9 +16,6 @@ export interface Row {
   readonly label: string;
   readonly value: string;
 }
-
-/** As finely as a bait is ever given; taken before it is known how good the sums are. */
-const FINEST: Digits = { draft: 1, proud: 1, trim: 1, heel: 1, gm: 2 };
 
 /** Grams that are differences of weights: a hundredth shows what a coat or a ring does. */
 const FINE = { digits: 2 } as const;
@@ -29,7 +26,7 @@ const FINE = { digits: 2 } as const;
  */
 export function floatRows(float: Float, units: UnitSystem, accuracy: Accuracy | undefined): readonly Row[] {
   const amounts = amountsIn(units);
-  const digits = accuracy?.digits ?? FINEST;
+  const digits = accuracy?.digits ?? MOST_DIGITS;
   const length = (name: 'draft' | 'proud' | 'gm', value: number) => amounts.length(value, { digits: digits[name] });
   return [
     { label: 'Weighs', value: amounts.mass(float.mass) },

@@ -8,7 +8,7 @@ import { StateMark } from '../numbers/StateMark.tsx';
 import { aimWords } from './aim.ts';
 import { warningsToMind } from './warnings-to-mind.ts';
 
-/** What the whole bait does, held straight by its pins, hooks hung: verdict, numbers, aim and warnings. */
+/** What the whole bait does, held straight, hooks hung: verdict, numbers, aim and warnings. */
 export function WholeRow() {
   const outcome = useAnswers((answers) => answers.bait.assembled);
   const amounts = useAmounts();
@@ -40,6 +40,7 @@ export function WholeRow() {
 
 function Aim() {
   const target = useAnswers((answers) => answers.lastGood.bait.target);
+  const known = useAnswers((answers) => answers.lastGood.bait.assembledAccuracy);
   const amounts = useAmounts();
   if (target === undefined || target.checks.length === 0) return null;
   return (
@@ -48,7 +49,7 @@ function Aim() {
       <ul>
         {target.checks.map((check) => (
           <li key={check.what} className={check.met ? 'met' : 'missed'}>
-            {aimWords(check, amounts)}
+            {aimWords(check, amounts, known)}
           </li>
         ))}
       </ul>

@@ -1,5 +1,4 @@
-import type { Amounts } from '../../../sim/index.ts';
-import { formatAngle, type TargetCheck } from '../../../sim/index.ts';
+import { type Accuracy, type Amounts, aimAmount, type TargetCheck, toleranceAmount } from '../../../sim/index.ts';
 
 const WORDS: Readonly<Record<TargetCheck['what'], string>> = {
   proud: 'proud',
@@ -9,18 +8,10 @@ const WORDS: Readonly<Record<TargetCheck['what'], string>> = {
   heel: 'heel, starboard down +',
 };
 
-/** What was wanted, what is got, and whether it is near enough, in one line. */
-export function aimWords(check: TargetCheck, amounts: Amounts): string {
-  const amount = (value: number) => {
-    if (check.what === 'net') return amounts.mass(value, { digits: 2, signed: true });
-    return check.what === 'proud' || check.what === 'waterline' ? amounts.length(value) : formatAngle(value);
-  };
-  const got = check.got === null ? 'wholly under' : amount(check.got);
-  const near = check.met ? 'near enough' : `not within ${within(check, amounts)}`;
-  return `${WORDS[check.what]}: ${amount(check.wanted)} wanted, ${got}; ${near}`;
-}
-
-function within({ what, tolerance }: TargetCheck, amounts: Amounts): string {
-  if (what === 'net') return amounts.mass(tolerance, { digits: 2 });
-  return what === 'proud' || what === 'waterline' ? amounts.length(tolerance) : formatAngle(tolerance);
+/** What was wanted, what is got, and whether it is near enough, in one line. accuracy: undefined until it is known. */
+export function aimWords(check: TargetCheck, amounts: Amounts, accuracy?: Accuracy): string {
+  const { what, wanted, got } = check;
+  const reached = got === null ? 'wholly under' : aimAmount(what, got, amounts, accuracy?.digits);
+  const near = check.met ? 'near enough' : `not within ${toleranceAmount(check, amounts)}`;
+  return `${WORDS[what]}: ${aimAmount(what, wanted, amounts)} wanted, ${reached}; ${near}`;
 }

@@ -129,14 +129,16 @@ describe.each(setups)('%s, %s', (name, setup) => {
     }
   });
 
-  test('warns of nothing but film, air in its slots, walls where it is slim, and a link that cannot be levelled alone', () => {
+  test('warns of nothing but film, air in its slots, walls where it is slim, linked eyes and a link that cannot be levelled alone', () => {
     const codes = bait.warnings.map((warning) => warning.code).filter((code) => !USUAL.has(code));
     const walls = codes.filter((code) => code === 'wall-thin');
     expect(walls.length).toBeLessThanOrEqual(SHORT_OF_WALL[name] ?? 1);
     const others = new Set(codes.filter((code) => code !== 'wall-thin'));
     // a link that hangs by its tail may lie with its hook against the wood
     if (name === NOT_ALONE) others.delete('hooks-lie');
-    expect(others).toEqual(name === NOT_ALONE ? new Set(['not-level-alone']) : new Set());
+    const isLinked = bait.design.joints.some(({ hinge }) => hinge.kind === 'linked-eyes');
+    const expected = [...(name === NOT_ALONE ? ['not-level-alone'] : []), ...(isLinked ? ['linked-eyes'] : [])];
+    expect(others).toEqual(new Set(expected));
   });
 
   test('is a thing of the shop: lead to 0.05 g, holes to 0.5 mm, drills and rod that are on the list', () => {

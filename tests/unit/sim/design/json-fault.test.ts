@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { jsonFault } from '../../../../sim/design/json-fault.ts';
+import { jsonFault, repeatedName } from '../../../../sim/design/json-fault.ts';
 
 test.each([
   ['{"a": [1, -2.5e3, true, false, null, "x\\u00e9\\n"], "b": {}, "c": []}'],
@@ -34,4 +34,22 @@ test.each([
 ])('%j stops being JSON at line %i, column %i', (text, line, column, wanted, given) => {
   expect(jsonFault(text)).toEqual({ line, column, wanted, given });
   expect(() => JSON.parse(text)).toThrow(SyntaxError);
+});
+
+test.each([
+  ['{"a": 1, "b": 2, "a": 3}', { line: 1, column: 18, name: 'a' }],
+  ['{"body": {\n "x": 1,\n "x": 2}}', { line: 3, column: 2, name: 'x' }],
+  ['[{"a": 1}, {"a": 1, "\\u0061": 2}]', { line: 1, column: 21, name: 'a' }],
+])('%j has a name twice in one object', (text, found) => {
+  expect(repeatedName(text)).toEqual(found);
+  expect(() => JSON.parse(text)).not.toThrow();
+});
+
+test.each([
+  '{"a": {"a": 1}, "b": {"a": 1}}',
+  '[{"a": 1}, {"a": 1}]',
+  '{"a": "a", "b": ["a", "a"]}',
+  '{"a": "{\\"a\\": 1", "b": "\\\\", "c": 2}',
+])('%j has every name once in its object', (text) => {
+  expect(repeatedName(text)).toBeNull();
 });

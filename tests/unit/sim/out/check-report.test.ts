@@ -132,6 +132,19 @@ test('a target that cannot be read off, because all is under water, says so', ()
   expect(report).toContain('  missed: proud 3.0 mm wanted, it is wholly under water (within 0.5 mm)\n');
 });
 
+test('a target has the decimals that are meant for what is got, and a tolerance has no sign', () => {
+  const bait = makeCheckedBait({
+    assembledAccuracy: makeAccuracy({ digits: { draft: 0, proud: 0, trim: 0, heel: 0, gm: 0 } }),
+  });
+  const checks = [
+    { what: 'net', wanted: 1.2, got: 1.5, tolerance: 0.2, met: false },
+    { what: 'waterline', wanted: 2.5, got: 3.3, tolerance: 1, met: true },
+  ] as const;
+  const report = checkReport({ ...bait, target: { ...bait.target, checks } });
+  expect(report).toContain('missed: net weight under water +1.20 g wanted, +1.50 g got (within 0.20 g)\n');
+  expect(report).toContain('met: waterline above the datum 2.5 mm wanted, 3 mm got (within 1.0 mm)\n');
+});
+
 test('a bait without hooks or warnings says so, and water of measured density gives only that', () => {
   const bait = makeCheckedBait();
   const report = checkReport({

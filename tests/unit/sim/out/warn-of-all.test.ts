@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { OtherRest } from '../../../../sim/hydro/attitudes.ts';
 import { type AllWarningParts, warnOfAll } from '../../../../sim/out/warn-of-all.ts';
 import { makeAccuracy, makeAttitudes, makeFloat } from '../../../support/make-checked-bait.ts';
+import { quietWarnParts } from '../../../support/quiet-warn-parts.ts';
 
 const QUIET = { float: makeFloat(), accuracy: makeAccuracy(), attitudes: makeAttitudes() };
 const CLOSE = { ...QUIET, accuracy: makeAccuracy({ film: { ...makeAccuracy().film, force: 2, tooClose: true } }) };
@@ -12,22 +13,47 @@ const OVER: OtherRest = {
 
 function said(changes: Partial<AllWarningParts>): readonly (readonly [string, string, string])[] {
   const links = ['head', 'tail'].map((name) => ({ name, ...QUIET }));
-  return warnOfAll({ warnings: [], whole: QUIET, links, ...changes }).map((one) => [one.code, one.where, one.text]);
+  return warnOfAll({ parts: quietWarnParts(), whole: QUIET, links, ...changes }).map((one) => [
+    one.code,
+    one.where,
+    one.text,
+  ]);
 }
+
+const MISSED = quietWarnParts({
+  target: {
+    ...quietWarnParts().target,
+    checks: [{ what: 'proud', wanted: 3, got: 9.42, tolerance: 1, met: false }],
+    met: false,
+  },
+});
 
 test('a bait that comes back from anywhere and has grams in reserve gets no more warnings than it had', () => {
   expect(said({})).toEqual([]);
-  const thin = { code: 'wall-thin', where: 'hole', text: 'Thin.' };
-  expect(said({ warnings: [thin] })).toEqual([['wall-thin', 'hole', 'Thin.']]);
+  expect(said({ parts: MISSED })).toEqual([
+    ['target-missed', 'the whole bait', 'Wanted 3.0 mm proud; it comes to 9.4 mm proud.'],
+  ]);
+});
+
+test('what it had is said again with the decimals that are meant', () => {
+  const whole = { ...QUIET, accuracy: makeAccuracy({ digits: { draft: 0, proud: 0, trim: 0, heel: 0, gm: 0 } }) };
+  expect(said({ parts: MISSED, whole })[0][2]).toBe('Wanted 3.0 mm proud; it comes to 9 mm proud.');
 });
 
 describe('the film', () => {
   test('of the whole bait comes first, with both weights and the cure', () => {
-    const thin = { code: 'wall-thin', where: 'hole', text: 'Thin.' };
-    const [film, wall] = said({ whole: CLOSE, warnings: [thin] });
+    const [film, missed] = said({ whole: CLOSE, parts: MISSED });
     expect(film.slice(0, 2)).toEqual(['film', 'the whole bait']);
-    expect(film[2]).toMatch(/within 1\.50 g of hanging.*can hold 2\.00 g\. Push it under, wet its back/);
-    expect(wall[0]).toBe('wall-thin');
+    expect(film[2]).toMatch(/is 1\.50 g from hanging.*can hold 2\.00 g\. Push it under, wet its back/);
+    expect(missed[0]).toBe('target-missed');
+  });
+
+  test('of a bait in balance is never told as nothing', () => {
+    const balanced = { ...CLOSE, float: makeFloat({ netWet: -0.003 }) };
+    expect(said({ whole: balanced })[0][2]).toContain('is less than 0.01 g from hanging');
+    expect(said({ links: ['head', 'tail'].map((name) => ({ name, ...balanced })) })[0][2]).toContain(
+      'head less than 0.01 g of 2.00 g',
+    );
   });
 
   test('of links alone is said once for all of them', () => {

@@ -3,28 +3,12 @@ import type { Float } from '../../../../sim/hydro/float.ts';
 import { type WarnParts, warn } from '../../../../sim/out/warn.ts';
 import { makeFloat } from '../../../support/make-checked-bait.ts';
 import { PLAIN_DESIGN } from '../../../support/make-design.ts';
+import { quietWarnParts as quiet } from '../../../support/quiet-warn-parts.ts';
 import { answersOf, partsOf } from '../../../support/worked-bait.ts';
 
 const DEGREE = Math.PI / 180;
-const { hull, links, hardware } = partsOf(PLAIN_DESIGN);
 const SETTLED = { converged: true, steps: 4, passes: 9, force: 1e-9, moment: 1e-8 };
-/** Without holes no wall is thin. */
-const NO_HOLES = { ...hardware, holes: [] };
-
-/** Two links of the plain bait that rest well, hold no air and have no holes. */
-function quiet(changes: Partial<WarnParts> = {}): WarnParts {
-  return {
-    water: { density: 0.001, temperature: 20, salinity: 0, source: 'a table' },
-    hull,
-    links,
-    hardware: NO_HOLES,
-    wetted: [],
-    floats: [makeFloat(), makeFloat()],
-    assembled: makeFloat(),
-    target: { assembled: { up: [0, 0, 1], offset: 12, netWet: null }, links: [], checks: [], met: true },
-    ...changes,
-  };
-}
+const { links } = quiet();
 
 function codes(changes: Partial<WarnParts>): readonly string[] {
   return warn(quiet(changes)).map(({ code, where }) => `${code}: ${where}`);
@@ -87,10 +71,44 @@ describe('a link alone', () => {
   test('on linked eyes has no pin to carry it', () => {
     const parts = quiet({ floats: [makeFloat({ trim: 2.1 * DEGREE }), makeFloat()] });
     const said = warn({ ...parts, hardware: { ...parts.hardware, pins: [] } });
-    expect(said.map(({ text }) => text)).toEqual([
+    expect(said.find(({ code }) => code === 'not-level-alone')?.text).toBe(
       'Alone, head sits 2.1° nose-down; joined up, it sags as far as its linked eyes let it.',
-    ]);
+    );
   });
+
+  test('that lies over says no trim of nothing beside it', () => {
+    expect(levelText({ trim: 0.001 * DEGREE, heel: 118.9 * DEGREE })).toContain('head sits 118.9° over to starboard;');
+    expect(levelText({ trim: -1.9 * DEGREE, heel: 107.5 * DEGREE })).toContain('1.9° tail low and 107.5° over');
+  });
+});
+
+test('joints of linked eyes are told not to hold the bait straight, and pinned ones are not', () => {
+  expect(codes({ hardware: { ...quiet().hardware, pins: [] } })).toEqual(['linked-eyes: joint 1']);
+  const [head, tail] = links;
+  const three = { links: [head, tail, tail], floats: [makeFloat(), makeFloat(), makeFloat()] };
+  expect(codes(three)).toEqual(['linked-eyes: joint 2']);
+  expect(codes({ ...three, hardware: { ...quiet().hardware, pins: [] } })).toEqual(['linked-eyes: joints 1, 2']);
+});
+
+test('no warning says more decimals than are meant, and what was wanted stays as it was', () => {
+  const rough = { draft: 0, proud: 0, trim: 0, heel: 0, gm: 0 };
+  const checks = [{ what: 'proud', wanted: 4.5, got: 9.42, tolerance: 1, met: false }] as const;
+  const parts = quiet({
+    assembled: makeFloat({ tender: true, gmMin: 1.32 }),
+    floats: [makeFloat({ trim: 4.4 * DEGREE, heel: -3.3 * DEGREE }), makeFloat()],
+    target: { ...quiet().target, checks, met: false },
+  });
+  const texts = (meant?: Parameters<typeof warn>[1]) => warn(parts, meant).map(({ text }) => text.split('; joined')[0]);
+  expect(texts()).toEqual([
+    'GM is only 1.32 mm for the whole bait: a breath tips it.',
+    'Wanted 4.5 mm proud; it comes to 9.4 mm proud.',
+    'Alone, head sits 4.4° nose-down and 3.3° over to port',
+  ]);
+  expect(texts({ whole: rough, links: [rough, rough] })).toEqual([
+    'GM is only 1 mm for the whole bait: a breath tips it.',
+    'Wanted 4.5 mm proud; it comes to 9 mm proud.',
+    'Alone, head sits 4° nose-down and 3° over to port',
+  ]);
 });
 
 describe('a target', () => {

@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { readDesign } from '../../../../src/cli/read-design.ts';
+import { readDesign, reasonLines } from '../../../../src/cli/read-design.ts';
 import { captureTerminal } from '../../../support/captured-terminal.ts';
 import { makeDesignFile } from '../../../support/make-design.ts';
 import { passingFolder } from '../../../support/passing-folder.ts';
@@ -61,4 +61,21 @@ test('every problem of a design has a line of its own', async () => {
       expect.stringMatching(/^links: /),
     ]),
   });
+});
+
+test('of two numbers for one field neither is taken', async () => {
+  const text = JSON.stringify(FILE).replace('"length_mm":', '"length_mm":80,"length_mm":');
+  await expect(readDesign('-', captureTerminal(text).input)).rejects.toThrow(
+    /^standard input: line 1, column \d+: "length_mm" stands twice in one object; once is allowed \(take one of them out\)$/,
+  );
+});
+
+test('fields that only wait for a faulty one share a line, after the fault', () => {
+  const waits = { code: 'design/needs', message: 'needs it', hint: 'correct it first' };
+  const fault = { code: 'design/no-number', path: 'body.length_mm', message: '"0/0" gives no number' };
+  expect(reasonLines([{ ...waits, path: 'a_mm' }, fault, { ...waits, path: 'b_mm' }], 'x.json')).toEqual([
+    'body.length_mm: "0/0" gives no number',
+    'a_mm, b_mm: have no value until that is corrected',
+  ]);
+  expect(reasonLines([fault, { ...waits, path: 'a_mm' }], 'x.json')[1]).toBe('a_mm: needs it (correct it first)');
 });

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { amountsIn } from '../../../../../sim/units/amounts.ts';
 import { aimWords } from '../../../../../src/panels/whole/aim.ts';
+import { makeAccuracy } from '../../../../support/make-checked-bait.ts';
 
 const AMOUNTS = amountsIn('mm-g');
 const DEGREE = Math.PI / 180;
@@ -20,4 +21,13 @@ test('An aim that is missed says how near it would have to be, in the unit of th
 test('A bait that should stand proud and has gone under is said to be under', () => {
   const check = { what: 'proud', wanted: 3, got: null, tolerance: 1, met: false } as const;
   expect(aimWords(check, AMOUNTS)).toBe('proud: 3.0 mm wanted, wholly under; not within 1.0 mm');
+});
+
+test('What is got has the decimals that are meant, in either pair of units; what was wanted keeps its own', () => {
+  const rough = makeAccuracy({ digits: { draft: 0, proud: 0, trim: 0, heel: 0, gm: 0 } });
+  const check = { what: 'proud', wanted: 4.5, got: 9.42, tolerance: 1, met: false } as const;
+  expect(aimWords(check, AMOUNTS, rough)).toBe('proud: 4.5 mm wanted, 9 mm; not within 1.0 mm');
+  expect(aimWords(check, amountsIn('in-oz'), rough)).toBe('proud: 0.177 in wanted, 0.37 in; not within 0.039 in');
+  const trim = { what: 'trim', wanted: 0, got: 6.2 * DEGREE, tolerance: 2 * DEGREE, met: false } as const;
+  expect(aimWords(trim, AMOUNTS, rough)).toBe('trim, nose-down +: 0.0° wanted, 6°; not within 2.0°');
 });
