@@ -1,5 +1,5 @@
-import type { Amounts } from '../../../sim/index.ts';
-import { formatAngle, type TargetCheck } from '../../../sim/index.ts';
+import { type Amounts, formatAngle, type OffMark, type TargetCheck } from '../../../sim/index.ts';
+import { offMarkNumber } from '../../view/amounts.ts';
 
 const WORDS: Readonly<Record<TargetCheck['what'], string>> = {
   proud: 'proud',
@@ -23,4 +23,13 @@ export function aimWords(check: TargetCheck, amounts: Amounts): string {
 function within({ what, tolerance }: TargetCheck, amounts: Amounts): string {
   if (what === 'net') return amounts.mass(tolerance, { digits: 2 });
   return what === 'proud' || what === 'waterline' ? amounts.length(tolerance) : formatAngle(tolerance);
+}
+
+/** How far the water stands over (+) or under (-) the line that is aimed for, nose to tail, in one line. */
+export function offMarkWords(marks: readonly OffMark[], amounts: Amounts): string {
+  const places = marks.map((mark, i) => {
+    const number = i === marks.length - 1 ? amounts.length(mark.off, { signed: true }) : offMarkNumber(mark, amounts);
+    return `${typeof mark.at === 'number' ? `joint ${mark.at}` : mark.at} ${number}`;
+  });
+  return `Water off its mark: ${places.join(', ')}; + is over it`;
 }

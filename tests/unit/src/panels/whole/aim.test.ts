@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { amountsIn } from '../../../../../sim/units/amounts.ts';
-import { aimWords } from '../../../../../src/panels/whole/aim.ts';
+import { aimWords, offMarkWords } from '../../../../../src/panels/whole/aim.ts';
 
 const AMOUNTS = amountsIn('mm-g');
 const DEGREE = Math.PI / 180;
@@ -20,4 +20,16 @@ test('An aim that is missed says how near it would have to be, in the unit of th
 test('A bait that should stand proud and has gone under is said to be under', () => {
   const check = { what: 'proud', wanted: 3, got: null, tolerance: 1, met: false } as const;
   expect(aimWords(check, AMOUNTS)).toBe('proud: 3.0 mm wanted, wholly under; not within 1.0 mm');
+});
+
+test('Water off its mark is told at nose, joints and tail with the side it is on, in the unit shown', () => {
+  const marks = [
+    { at: 'nose', x: 0, mark: 4, off: 0.32 },
+    { at: 1, x: 60, mark: 4, off: 0.04 },
+    { at: 'tail', x: 120, mark: 4, off: -0.24 },
+  ] as const;
+  expect(offMarkWords(marks, AMOUNTS)).toBe('Water off its mark: nose +0.3, joint 1 0.0, tail -0.2 mm; + is over it');
+  expect(offMarkWords(marks, amountsIn('in-oz'))).toBe(
+    'Water off its mark: nose +0.013, joint 1 +0.002, tail -0.009 in; + is over it',
+  );
 });
