@@ -1,5 +1,6 @@
 /** The only door: what the app and the command line may use. */
-export type { TargetCheck } from './ballast/target.ts';
+export { type OffMark, waterHeight } from './ballast/off-mark.ts';
+export type { Aim, TargetCheck } from './ballast/target.ts';
 export type { Design } from './design/design.ts';
 export type { DesignFile } from './design/file.ts';
 export { valueAt, withValueAt } from './design/place.ts';

@@ -269,7 +269,16 @@ function createBaitStages() {
         floats: readonly Float[],
         assembled: Float,
       ) =>
-        checkTarget({ target, linkTargets, names: links.map((link) => link.name), length, wetted, floats, assembled }),
+        checkTarget({
+          target,
+          linkTargets,
+          names: links.map((link) => link.name),
+          spans: links.map((link) => link.span),
+          length,
+          wetted,
+          floats,
+          assembled,
+        }),
     ),
     warnings: createStage(
       WARNED_OF,

@@ -6,6 +6,7 @@ import type { Wetted } from '../mesh/wetted.ts';
 import { dot, type Vec3 } from '../numerics/vec3.ts';
 import type { Gram, Mm } from '../units/brand.ts';
 import { radianFromDegree } from '../units/convert.ts';
+import { type OffMark, waterHeight, waterOffMark } from './off-mark.ts';
 
 /** What a setup aims for, worked out for the whole bait and for each link, and how near the bait comes. */
 export interface TargetAnswer {
@@ -14,6 +15,8 @@ export interface TargetAnswer {
   /** One line each: what was wanted, what is got, and whether it is near enough. */
   readonly checks: readonly TargetCheck[];
   readonly met: boolean;
+  /** The whole bait's water against its wanted waterline, nose to tail; empty when one of the two has none. */
+  readonly offMark: readonly OffMark[];
 }
 
 /** A wanted waterline (up and offset), or a wanted net weight with everything wet. */
@@ -38,6 +41,8 @@ export interface TargetParts {
   readonly target: Target;
   readonly linkTargets: Readonly<Record<string, Target>>;
   readonly names: readonly string[];
+  /** Where the links begin and end on the centre line. */
+  readonly spans: readonly (readonly [Mm, Mm])[];
   readonly length: Mm;
   readonly wetted: readonly Wetted[];
   /** Each link alone: a share of its mass counts what hangs from it. */
@@ -57,11 +62,13 @@ const NEAR = {
 /** Works out what the setup asks of the bait and of each link, and whether the assembled bait comes near it. */
 export function checkTarget(parts: TargetParts): TargetAnswer {
   const checks = checksOf(parts);
+  const aim = aimOf(parts.target, parts.wetted, parts.length, parts.assembled.mass);
   return {
-    assembled: aimOf(parts.target, parts.wetted, parts.length, parts.assembled.mass),
+    assembled: aim,
     links: linkAims(parts),
     checks,
     met: checks.every((check) => check.met),
+    offMark: waterOffMark(parts.assembled, aim, jointsOf(parts.spans), parts.length),
   };
 }
 
@@ -129,12 +136,11 @@ function checksOf({ target, assembled, length }: TargetParts): readonly TargetCh
       ? check('net', net, assembled.netWet, net === 0 ? hangs : NEAR.net)
       : target.kind === 'proud'
         ? check('proud', target.proud, assembled.proud, NEAR.length)
-        : check('waterline', (target as { z: Mm }).z, waterlineOf(assembled, length), NEAR.length);
+        : check('waterline', (target as { z: Mm }).z, waterHeight(assembled, length / 2), NEAR.length);
   return [aim, check('trim', target.trim, assembled.trim, NEAR.angle), check('heel', 0, assembled.heel, NEAR.angle)];
 }
 
-/** Height of the water over the datum half way along the bait; null when it lies wholly under, or on its side. */
-function waterlineOf(float: Float, length: Mm): Mm | null {
-  if (float.offset === null || float.up[2] <= 0) return null;
-  return (float.offset - (float.up[0] * length) / 2) / float.up[2];
+/** Each joint: half way between the two links' ends. */
+function jointsOf(spans: TargetParts['spans']): readonly Mm[] {
+  return spans.slice(1).map(([fore], i) => (spans[i][1] + fore) / 2);
 }

@@ -151,6 +151,7 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
         { what: 'heel', wanted: 0, got: -Math.PI / 36, tolerance: Math.PI / 90, met: false },
       ],
       met: false,
+      offMark: [],
     },
     warnings: [{ code: 'wall-thin', where: 'head hole', text: 'Hole "head hole" leaves 2.1 mm of wood.' }],
     ...changes,

@@ -15,7 +15,7 @@ export function quietWarnParts(changes: Partial<WarnParts> = {}): WarnParts {
     wetted: [],
     floats: [makeFloat(), makeFloat()],
     assembled: makeFloat(),
-    target: { assembled: { up: [0, 0, 1], offset: 12, netWet: null }, links: [], checks: [], met: true },
+    target: { assembled: { up: [0, 0, 1], offset: 12, netWet: null }, links: [], checks: [], met: true, offMark: [] },
     ...changes,
   };
 }

@@ -5,7 +5,7 @@ import { useView } from '../../view/view.ts';
 import { Numbers } from '../numbers/Numbers.tsx';
 import { OtherRests } from '../numbers/OtherRests.tsx';
 import { StateMark } from '../numbers/StateMark.tsx';
-import { aimWords } from './aim.ts';
+import { aimWords, offMarkWords } from './aim.ts';
 import { warningsToMind } from './warnings-to-mind.ts';
 
 /** What the whole bait does, held straight, hooks hung: verdict, numbers, aim and warnings. */
@@ -52,6 +52,7 @@ function Aim() {
             {aimWords(check, amounts, known)}
           </li>
         ))}
+        {target.offMark.length > 0 && <li>{offMarkWords(target.offMark, amounts)}</li>}
       </ul>
     </div>
   );

@@ -1,4 +1,12 @@
-import { type Accuracy, type Amounts, aimAmount, type TargetCheck, toleranceAmount } from '../../../sim/index.ts';
+import {
+  type Accuracy,
+  type Amounts,
+  aimAmount,
+  type OffMark,
+  type TargetCheck,
+  toleranceAmount,
+} from '../../../sim/index.ts';
+import { offMarkNumber } from '../../view/amounts.ts';
 
 const WORDS: Readonly<Record<TargetCheck['what'], string>> = {
   proud: 'proud',
@@ -14,4 +22,13 @@ export function aimWords(check: TargetCheck, amounts: Amounts, accuracy?: Accura
   const reached = got === null ? 'wholly under' : aimAmount(what, got, amounts, accuracy?.digits);
   const near = check.met ? 'near enough' : `not within ${toleranceAmount(check, amounts)}`;
   return `${WORDS[what]}: ${aimAmount(what, wanted, amounts)} wanted, ${reached}; ${near}`;
+}
+
+/** How far the water stands over (+) or under (-) the line that is aimed for, nose to tail, in one line. */
+export function offMarkWords(marks: readonly OffMark[], amounts: Amounts): string {
+  const places = marks.map((mark, i) => {
+    const number = i === marks.length - 1 ? amounts.length(mark.off, { signed: true }) : offMarkNumber(mark, amounts);
+    return `${typeof mark.at === 'number' ? `joint ${mark.at}` : mark.at} ${number}`;
+  });
+  return `Water off its mark: ${places.join(', ')}; + is over it`;
 }

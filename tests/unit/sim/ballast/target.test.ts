@@ -26,6 +26,10 @@ function parts(target: Target, changes: Partial<TargetParts> = {}): TargetParts 
     target,
     linkTargets: {},
     names: ['head', 'tail'],
+    spans: [
+      [0, 58],
+      [62, 100],
+    ],
     length: 100,
     wetted: [HEAD, TAIL],
     floats: [makeFloat({ mass: 30 }), makeFloat({ mass: 7 })],
@@ -84,6 +88,23 @@ describe('a bait with a waterline', () => {
     expect(got({ offset: 5.1 })).toMatchObject({ got: 5.1, met: false });
     expect(got({ offset: null })).toMatchObject({ got: null, met: false });
     expect(got({ up: [0, 1, 0] })).toMatchObject({ got: null, met: false });
+  });
+});
+
+describe('a bait whose water is off its mark', () => {
+  const deeper = makeFloat({ up: [Math.sin(2 * DEGREE), 0, Math.cos(2 * DEGREE)], offset: 14, proud: 2 });
+
+  test('is told by how much at the nose, at its joint half way across the gap, and at the tail', () => {
+    const { offMark } = checkTarget(parts({ kind: 'proud', proud: 3, ...level }, { assembled: deeper }));
+    expect(offMark.map(({ at, x, mark }) => [at, x, mark])).toEqual([
+      ['nose', 0, 12],
+      [1, 60, 12],
+      ['tail', 100, 12],
+    ]);
+  });
+
+  test('is told nothing where it was to weigh something under water', () => {
+    expect(checkTarget(parts({ kind: 'net', net: 1, ...level }, { assembled: deeper })).offMark).toEqual([]);
   });
 });
 

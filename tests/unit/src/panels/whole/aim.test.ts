@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { amountsIn } from '../../../../../sim/units/amounts.ts';
-import { aimWords } from '../../../../../src/panels/whole/aim.ts';
+import { aimWords, offMarkWords } from '../../../../../src/panels/whole/aim.ts';
 import { makeAccuracy } from '../../../../support/make-checked-bait.ts';
 
 const AMOUNTS = amountsIn('mm-g');
@@ -30,4 +30,16 @@ test('What is got has the decimals that are meant, in either pair of units; what
   expect(aimWords(check, amountsIn('in-oz'), rough)).toBe('proud: 0.177 in wanted, 0.37 in; not within 0.039 in');
   const trim = { what: 'trim', wanted: 0, got: 6.2 * DEGREE, tolerance: 2 * DEGREE, met: false } as const;
   expect(aimWords(trim, AMOUNTS, rough)).toBe('trim, nose-down +: 0.0° wanted, 6°; not within 2.0°');
+});
+
+test('Water off its mark is told at nose, joints and tail with the side it is on, in the unit shown', () => {
+  const marks = [
+    { at: 'nose', x: 0, mark: 4, off: 0.32 },
+    { at: 1, x: 60, mark: 4, off: 0.04 },
+    { at: 'tail', x: 120, mark: 4, off: -0.24 },
+  ] as const;
+  expect(offMarkWords(marks, AMOUNTS)).toBe('Water off its mark: nose +0.3, joint 1 0.0, tail -0.2 mm; + is over it');
+  expect(offMarkWords(marks, amountsIn('in-oz'))).toBe(
+    'Water off its mark: nose +0.013, joint 1 +0.002, tail -0.009 in; + is over it',
+  );
 });
