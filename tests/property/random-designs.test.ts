@@ -182,9 +182,12 @@ function offCentre(file: DesignFile, share: number, mirrored: boolean): DesignFi
     if (hole.from === 'belly' || hole.from === 'back') return { ...hole, across_mm };
     return mirrored ? { ...hole, from: OTHER[hole.from] } : hole;
   };
-  const fittings = (file.fittings ?? []).map((one) => ({ ...one, y_mm: (mirrored ? -1 : 1) * Number(one.y_mm ?? 0) }));
+  const side = (y: number | string | undefined) => (mirrored ? -1 : 1) * Number(y ?? 0);
+  const fittings = (file.fittings ?? []).map((one) => ({ ...one, y_mm: side(one.y_mm) }));
+  const tails = (file.tails ?? []).map((one) => ({ ...one, y_mm: side(one.y_mm) }));
+  const hangers = file.hangers.map((one) => ({ ...one, across_mm: side(one.across_mm) }));
   const setups = file.setups.map((setup) => ({ ...setup, holes: setup.holes.map(moved) }));
-  return { ...file, fittings, setups };
+  return { ...file, fittings, tails, hangers, setups };
 }
 
 /** How a number grows with the bait, by the unit at the end of its key; densities, angles and shares stay. */

@@ -10,12 +10,14 @@ import type {
   JointEntry,
   LeadEntry,
   Num,
+  ReadingEntry,
   SetupEntry,
   SideEntry,
   TargetEntry,
   TrailingEntry,
   WaterEntry,
 } from '../../sim/design/file.ts';
+import { woodNames } from '../../sim/tables/woods.ts';
 
 /** Sizes that everything else on a random bait is measured by, and where it is sawn. */
 interface Bait {
@@ -30,12 +32,16 @@ interface Bait {
   readonly berths: readonly (readonly [number, number])[];
 }
 
+/** Whatever a maker writes beside a design: signs of several planes, lines, tabs. */
+const NOTES = ['', 'first coat runs at the tail', 'weighed twice:\n\t41.2 g\n\t41.3 g', '½ oz → № 7, höher! 🪵'];
+
 /** What a hinge takes of the body to either side of its joint, on a bait of scale 1. */
 const HINGE_MM = 16;
 
 /**
- * Random designs of 1 to 5 links whose numbers and names all pass `evaluateDesign`: flat, bevelled and knuckle faces, pins and linked eyes, slots,
- * hangers, hung items, holes, coats, some numbers as expressions. Hardware keeps to the scale of the body and holes
+ * Random designs of 1 to 5 links whose numbers and names all pass `evaluateDesign`, with every field of the file but a
+ * sinking speed, which is refused: flat, bevelled and knuckle faces, pins and linked eyes, slots, hangers, hung items,
+ * holes, coats, fins, tails, readings, some numbers as expressions. Hardware keeps to the scale of the body and holes
  * mostly to the stretches between hinges, but nothing is measured against the skin: many of these baits can be
  * made, and many cannot.
  */
@@ -51,29 +57,65 @@ export function arbitraryDesignFile(): fc.Arbitrary<DesignFile> {
           coats: fc.array(coat(), { maxLength: 3 }),
           kerf: maybe(decimal(0, 2)),
           fittings: maybe(fc.array(fitting(size), { minLength: 1, maxLength: 3 })),
-          hair: maybe(trailing(size)),
-          fin: seldom(fin(size)),
+          tails: maybe(fc.array(trailing(size), { minLength: 1, maxLength: 2 })),
+          fins: seldom(fc.uniqueArray(fin(size), { minLength: 1, maxLength: 2, selector: ({ on }) => on })),
+          species: maybe(fc.constantFrom(...woodNames())),
+          drills: maybe(fc.uniqueArray(decimal(0.3, 12), { maxLength: 4 })),
+          notes: maybe(fc.constantFrom(...NOTES)),
           setups: fc.array(setup(size, eyes), { minLength: 1, maxLength: 2 }),
         })
         .map(
-          ({ body, densities, joints, wood, coats, kerf, fittings, hair, fin, setups }): DesignFile => ({
+          ({
+            body,
+            densities,
+            joints,
+            wood,
+            coats,
+            kerf,
+            fittings,
+            tails,
+            fins,
+            setups,
+            species,
+            drills,
+            notes,
+          }): DesignFile => ({
             format: 'floatwright-design',
             version: 1,
             name: 'Random Reed',
+            ...present('notes', notes),
             dimensions: { half_mm: 'length_mm / 2' },
             body,
             links: linkNames(size).map((name, index) => ({ name, ...present('density_g_cm3', densities[index]) })),
             joints,
-            wood: { density_g_cm3: wood },
+            wood: { ...present('species', species), density_g_cm3: wood },
             coats,
             hangers: eyes,
             ...present(
               'fittings',
               fittings?.map((one, index) => ({ name: `fitting ${index + 1}`, ...one })),
             ),
-            ...present('tails', hair && [hair]),
-            ...present('fins', fin && [fin]),
-            shop: { lead: leads(size), ...present('kerf_mm', kerf) },
+            ...present(
+              'fins',
+              fins?.map(({ tab_mm, ...one }, index) => ({
+                name: `fin ${index + 1}`,
+                ...one,
+                // of two that reach into the wood at one station most would meet
+                ...present('tab_mm', index === 0 ? tab_mm : undefined),
+              })),
+            ),
+            ...present(
+              'tails',
+              tails?.map((one, index) => ({ name: `hair ${index + 1}`, ...one })),
+            ),
+            shop: {
+              ...present('kerf_mm', kerf),
+              ...present(
+                'drills',
+                drills?.map((diameter_mm) => ({ name: `${diameter_mm} mm`, diameter_mm })),
+              ),
+              lead: leads(size),
+            },
             setups: setups.map((one, index) => ({ ...one, name: `setup ${index + 1}` })),
           }),
         ),
@@ -121,35 +163,49 @@ function slugOf(width: number): number {
   return rounded(0.18 * width);
 }
 
+/** What calipers may read at one station: any two of height, back and belly, or fewer. */
+const SIDES_READ = [
+  ['width_mm'],
+  ['height_mm', 'width_mm'],
+  ['height_mm'],
+  ['back_mm', 'belly_mm', 'width_mm'],
+  ['height_mm', 'back_mm', 'width_mm'],
+  ['belly_mm', 'width_mm'],
+] as const;
+
 function body({ length, height, width }: Bait): fc.Arbitrary<BodyEntry> {
   const fullness = fc.record({ nose_fullness: decimal(0.73, 0.87), tail_fullness: decimal(0.73, 0.87) });
   const lean = fc.record({ nose_fullness: decimal(0.73, 0.87), tail_fullness: decimal(0.55, 0.87) });
   const station = fc.oneof(
     decimal(0.15, 0.8).map((share): Num => rounded(share * length)),
     decimal(0.15, 0.8).map((share): Num => `length_mm * ${share}`),
+    decimal(0.3, 1.6).map((share): Num => `half_mm * ${share}`),
     fc
       .tuple(decimal(0.15, 0.45), decimal(0.5, 0.8))
       .map(([from, to]): [Num, Num] => [rounded(from * length), `length_mm * ${to}`]),
   );
+  /** Shorter than any way from a peak to an end. */
+  const round = maybe(decimal(0.01, 0.12).map((share) => rounded(share * length)));
+  const end = {
+    depth_mm: decimal(0.05, 0.4).map((share) => rounded(share * height)),
+    width_mm: decimal(0.1, 0.5).map((share) => rounded(share * width)),
+    round,
+  };
   const shape = {
-    nose: seldom(
-      fc.record({
-        depth_mm: decimal(0.05, 0.4).map((share) => rounded(share * height)),
-        width_mm: decimal(0.1, 0.5).map((share) => rounded(share * width)),
-      }),
-    ),
+    nose: seldom(fc.record(end)),
     board: seldom(fc.record({ back_edge_mm: decimal(0, 8), belly_edge_mm: decimal(0, 8) })),
+    // at 0.1 to 0.9 of the length and 0.6 to 1.1 of the size, 2 of 174 were too far from what is drawn to have a hull
     readings: seldom(
       fc.uniqueArray(
         fc.record({
           x_mm: decimal(0.25, 0.65).map((share) => rounded(share * length)),
-          height_mm: maybe(decimal(0.8, 1).map((share) => rounded(share * height))),
-          width_mm: decimal(0.8, 1).map((share) => rounded(share * width)),
+          sides: fc.constantFrom(...SIDES_READ),
+          sizes: fc.tuple(decimal(0.8, 1), decimal(0.8, 1), decimal(0.8, 1)),
         }),
         { maxLength: 3, comparator: (a, b) => Math.abs(a.x_mm - b.x_mm) < 0.08 * length },
       ),
     ),
-    back: decimal(0.35, 0.65),
+    back: often(decimal(0.35, 0.65)),
     deepest: maybe(station),
     widest: maybe(station),
     above: decimal(1.6, 4),
@@ -162,8 +218,7 @@ function body({ length, height, width }: Bait): fc.Arbitrary<BodyEntry> {
     outlines: fc.tuple(maybe(lean), maybe(lean), maybe(lean)),
     tail: fc.record({
       z_mm: decimal(-0.1, 0.1).map((share) => rounded(share * height)),
-      depth_mm: decimal(0.05, 0.4).map((share) => rounded(share * height)),
-      width_mm: decimal(0.1, 0.5).map((share) => rounded(share * width)),
+      ...end,
     }),
   });
   return fc
@@ -176,24 +231,39 @@ function body({ length, height, width }: Bait): fc.Arbitrary<BodyEntry> {
         length_mm: length,
         height_mm: height,
         width_mm: width,
-        back_mm: `height_mm * ${back}`,
+        ...present('back_mm', back === undefined ? undefined : `height_mm * ${back}`),
         ...present('deepest_x_mm', deepest),
         ...present('widest_x_mm', widest),
         ...present('back', outlines[0]),
         ...present('belly', outlines[1]),
         ...present('plan', outlines[2]),
-        ...present('nose', nose),
-        ...present('tail', tail),
+        ...present('nose', nose && rounding(nose)),
+        ...present('tail', tail && rounding(tail)),
         section:
           board === undefined
             ? { kind: 'oval', above, below, ...present('breadth', breadth) }
             : { kind: 'board', ...board },
         ...present(
           'readings',
-          readings?.map(({ height_mm, ...rest }) => ({ ...rest, ...present('height_mm', height_mm) })),
+          readings?.map(({ x_mm, sides, sizes: [over, under, across] }): ReadingEntry => {
+            const back_mm = rounded(over * (back ?? 0.5) * height);
+            const belly_mm = rounded(under * (1 - (back ?? 0.5)) * height);
+            const read = {
+              height_mm: rounded(back_mm + belly_mm),
+              back_mm,
+              belly_mm,
+              width_mm: rounded(across * width),
+            };
+            return { x_mm, ...Object.fromEntries(sides.map((side) => [side, read[side]])) };
+          }),
         ),
       }),
     );
+}
+
+/** A blunt end, its round left out as often as not. */
+function rounding<End>({ round, ...end }: End & { readonly round?: number | undefined }) {
+  return { ...end, ...present('round_mm', round) };
 }
 
 function joint(size: Bait, cut: number): fc.Arbitrary<JointEntry> {
@@ -213,6 +283,7 @@ function wired(scale: number) {
     bore: sized(1.6, 2.6),
     shank: sized(5, 9),
     slack: sized(0.5, 1),
+    pinDensity: maybe(decimal(1.1, 8.9)),
   };
 }
 
@@ -225,7 +296,7 @@ function knuckleJoint({ height, width, scale }: Bait, cut: number): fc.Arbitrary
       wider: decimal(1, 1.5),
       heights: fc.constantFrom([0], [0.15, -0.15]),
     })
-    .map(({ gap, wire, bore, shank, slack, on, wider, heights }): JointEntry => {
+    .map(({ gap, wire, bore, shank, slack, pinDensity, on, wider, heights }): JointEntry => {
       const loop = bore / 2 + wire;
       const radius = rounded((width / 2) * wider + 0.5);
       const eyes = heights.map((share) => rounded(share * height));
@@ -244,6 +315,7 @@ function knuckleJoint({ height, width, scale }: Bait, cut: number): fc.Arbitrary
             diameter_mm: Math.max(0.3, rounded(bore * 0.7)),
             z_mm: [rounded(Math.min(...eyes) - reach), rounded(Math.max(...eyes) + reach)],
             held_by: on,
+            ...present('density_g_cm3', pinDensity),
           },
         },
         slots: eyes.map((z_mm) => ({
@@ -297,7 +369,7 @@ function pinnedJoint({ height, scale }: Bait, cut: number): fc.Arbitrary<JointEn
       eyesIn: fc.constantFrom<SideEntry>('fore', 'aft'),
       heights: fc.constantFrom([0], [0.15, -0.15], [0.1, -0.12]),
     })
-    .map(({ gap, bevel, wire, bore, shank, eyesIn, heights, slack }): JointEntry => {
+    .map(({ gap, bevel, wire, bore, shank, eyesIn, heights, slack, pinDensity }): JointEntry => {
       const loop = bore / 2 + wire;
       const slotsIn: SideEntry = eyesIn === 'fore' ? 'aft' : 'fore';
       const fromCut = rounded(gap / 2 + loop + slack);
@@ -318,6 +390,7 @@ function pinnedJoint({ height, scale }: Bait, cut: number): fc.Arbitrary<JointEn
             z_mm: [rounded(Math.min(...eyes) - reach), rounded(Math.max(...eyes) + reach)],
             x_mm: rounded(slotsIn === 'fore' ? cut - fromCut : cut + fromCut),
             held_by: slotsIn,
+            ...present('density_g_cm3', pinDensity),
           },
         },
         slots: eyes.map((z_mm) => ({
@@ -331,23 +404,46 @@ function pinnedJoint({ height, scale }: Bait, cut: number): fc.Arbitrary<JointEn
 }
 
 /** A line tie always; on some of the berths an eye in their fore part, most of them in the belly. */
-function hangers({ scale, berths }: Bait): fc.Arbitrary<HangerEntry[]> {
+function hangers({ width, scale, berths }: Bait): fc.Arbitrary<HangerEntry[]> {
   const sized = (low: number, high: number) => decimal(low, high).map((size) => rounded(Math.max(0.3, size * scale)));
-  const wire = { wire_mm: sized(0.8, 1.4), bore_mm: sized(1.6, 2.6), shank_mm: sized(5, 9) };
+  const wire = {
+    wire_mm: sized(0.8, 1.4),
+    bore_mm: sized(1.6, 2.6),
+    shank_mm: sized(5, 9),
+    stand: maybe(decimal(0.9, 2)),
+    mass: maybe(decimal(0, 1)),
+  };
+  const offCentre = (most: number) => seldom(decimal(-most, most).map((share) => rounded(share * width)));
   const along = berths.map(([from, to]) =>
     maybe(
       fc.record({
         on: fc.constantFrom('belly' as const, 'belly' as const, 'belly' as const, 'back' as const),
         x_mm: decimal(0, 0.3).map((share) => rounded(from + share * (to - from))),
+        across: offCentre(0.1),
         ...wire,
       }),
     ),
   );
-  const atTail = maybe(fc.record({ on: fc.constant('tail' as const), z_mm: decimal(-1, 1), ...wire }));
-  const atNose = fc.record({ on: fc.constant('nose' as const), z_mm: decimal(-0.5, 0.5), ...wire });
-  return fc
-    .tuple(atNose, atTail, ...along)
-    .map((eyes) => eyes.filter((one) => one !== undefined).map((one, index) => ({ name: `eye ${index + 1}`, ...one })));
+  const atTail = maybe(
+    fc.record({ on: fc.constant('tail' as const), z_mm: decimal(-1, 1), across: offCentre(0.03), ...wire }),
+  );
+  const atNose = fc.record({
+    on: fc.constant('nose' as const),
+    z_mm: decimal(-0.5, 0.5),
+    across: offCentre(0.03),
+    ...wire,
+  });
+  return fc.tuple(atNose, atTail, ...along).map((eyes) =>
+    eyes
+      .filter((one) => one !== undefined)
+      .map(({ across, stand, mass, ...one }, index) => ({
+        name: `eye ${index + 1}`,
+        ...one,
+        ...present('across_mm', across),
+        ...present('stand_mm', stand === undefined ? undefined : rounded(stand * (one.bore_mm / 2 + one.wire_mm))),
+        ...present('mass_g', mass),
+      })),
+  );
 }
 
 function fitting({ length, height, width }: Bait): fc.Arbitrary<Omit<FittingEntry, 'name'>> {
@@ -370,19 +466,29 @@ function fitting({ length, height, width }: Bait): fc.Arbitrary<Omit<FittingEntr
     }));
 }
 
-function trailing({ length }: Bait): fc.Arbitrary<TrailingEntry> {
-  return fc.record({
-    name: fc.constant('hair'),
-    x_mm: fc.constant(length),
-    z_mm: decimal(-1, 1),
-    mass_g: decimal(0.05, 0.6),
-    density_g_cm3: decimal(0.9, 1.4),
-    air_mm3: fc.tuple(decimal(0, 50), decimal(50, 200)),
-  });
+/** At the tail, on its tip or beside it. */
+function trailing({ length, width }: Bait): fc.Arbitrary<Omit<TrailingEntry, 'name'>> {
+  return fc
+    .record({
+      x: fc.oneof(fc.constant(1), decimal(0.95, 1)),
+      y: maybe(decimal(-0.1, 0.1)),
+      z_mm: decimal(-1, 1),
+      mass_g: decimal(0.05, 0.6),
+      density_g_cm3: decimal(0.9, 1.4),
+      air: maybe(fc.tuple(decimal(0, 50), decimal(50, 200))),
+    })
+    .map(({ x, y, z_mm, mass_g, density_g_cm3, air }) => ({
+      x_mm: rounded(x * length),
+      ...present('y_mm', y === undefined ? undefined : rounded(y * width)),
+      z_mm,
+      mass_g,
+      density_g_cm3,
+      ...present('air_mm3', air),
+    }));
 }
 
 /** A plate over the back, under the belly or behind the tail; across a joint as often as not. */
-function fin({ length, height, width }: Bait): fc.Arbitrary<FinEntry> {
+function fin({ length, height, width }: Bait): fc.Arbitrary<Omit<FinEntry, 'name'>> {
   return fc
     .record({
       on: fc.constantFrom<FinEntry['on']>('back', 'belly', 'tail'),
@@ -394,11 +500,10 @@ function fin({ length, height, width }: Bait): fc.Arbitrary<FinEntry> {
       tab: maybe(decimal(0.02, 0.1)),
       density_g_cm3: decimal(0.5, 3),
     })
-    .map(({ on, from, long, high, rake, thickness, tab, density_g_cm3 }): FinEntry => {
+    .map(({ on, from, long, high, rake, thickness, tab, density_g_cm3 }) => {
       const side = on === 'back' ? 1 : -1;
       const point = (x: number, z: number) => [rounded(x * length), rounded(z * height)] as const;
       return {
-        name: 'fin',
         on,
         edge_mm:
           on === 'tail'
@@ -418,12 +523,15 @@ function fin({ length, height, width }: Bait): fc.Arbitrary<FinEntry> {
 
 function coat(): fc.Arbitrary<CoatEntry> {
   return fc.oneof(
-    fc.record({
-      name: fc.constant('film'),
-      thickness_mm: decimal(0.02, 0.12),
-      density_g_cm3: decimal(1, 1.5),
-      covers: fc.constantFrom('all' as const, 'skin' as const),
-    }),
+    fc.record(
+      {
+        name: fc.constant('film'),
+        thickness_mm: decimal(0.02, 0.12),
+        density_g_cm3: decimal(1, 1.5),
+        covers: fc.constantFrom('all' as const, 'skin' as const),
+      },
+      { requiredKeys: ['name', 'thickness_mm', 'density_g_cm3'] },
+    ),
     fc.record({
       name: fc.constant('thick film'),
       thickness_mm: decimal(0.1, 0.5),
@@ -448,8 +556,10 @@ function setup(size: Bait, eyes: readonly HangerEntry[]): fc.Arbitrary<Omit<Setu
         { weight: 1, arbitrary: hole(size, [0, size.length]) },
       ),
       coats: maybe(fc.array(coat(), { maxLength: 2 })),
+      notes: seldom(fc.constantFrom(...NOTES)),
     })
-    .map(({ water, target, linkTarget, hooks, holes, stray, coats }) => ({
+    .map(({ water, target, linkTarget, hooks, holes, stray, coats, notes }) => ({
+      ...present('notes', notes),
       water,
       target,
       ...present('link_targets', linkTarget && Object.fromEntries([linkTarget])),
@@ -462,35 +572,42 @@ function setup(size: Bait, eyes: readonly HangerEntry[]): fc.Arbitrary<Omit<Setu
 }
 
 function hook(from: string, { scale }: Bait) {
-  return fc.record({
-    name: fc.constant(`hook of ${from}`),
-    from: fc.constant(from),
-    mass_g: decimal(0.3, 3).map((mass) => rounded(mass * scale)),
-    hang_mm: decimal(15, 35).map((length) => rounded(length * scale)),
-  });
+  return fc.record(
+    {
+      name: fc.constant(`hook of ${from}`),
+      from: fc.constant(from),
+      mass_g: decimal(0.3, 3).map((mass) => rounded(mass * scale)),
+      hang_mm: decimal(15, 35).map((length) => rounded(length * scale)),
+      density_g_cm3: decimal(2, 11.3),
+    },
+    { requiredKeys: ['name', 'from', 'mass_g', 'hang_mm'] },
+  );
 }
 
 /** A hole in the aft part of a stretch, with as much lead as part of it takes. */
 function hole({ width, height }: Bait, [from, to]: readonly [number, number]): fc.Arbitrary<Omit<HoleEntry, 'name'>> {
   return fc
     .record({
-      side: fc.constantFrom('belly' as const, 'belly' as const, 'belly' as const, 'back' as const, 'port' as const),
+      side: fc.constantFrom<HoleEntry['from']>('belly', 'belly', 'belly', 'belly', 'back', 'port', 'starboard'),
+      across: seldom(decimal(-0.04, 0.04)),
       share: decimal(0.65, 1),
       slack: decimal(1.05, 1.5),
       depth: decimal(0.12, 0.3),
       point: maybe(fc.constantFrom(118, 135, 180)),
-      lead: maybe(fc.record({ of: fc.constantFrom('rod', 'shot in epoxy'), filled: decimal(0.1, 0.7) })),
+      lead: often(fc.record({ of: fc.constantFrom('rod', 'shot in epoxy'), filled: decimal(0.1, 0.7) })),
       plug: maybe(decimal(0.6, 1.6)),
       chamber: maybe(decimal(0.3, 0.9)),
       done: maybe(fc.boolean()),
     })
-    .map(({ side, share, slack, depth, point, lead, plug, chamber, done }) => {
-      const depth_mm = rounded(depth * (side === 'port' ? width : height));
+    .map(({ side, across, share, slack, depth, point, lead, plug, chamber, done }) => {
+      const fromSide = side === 'port' || side === 'starboard';
+      const depth_mm = rounded(depth * (fromSide ? width : height));
       // grams that fill this part of the hole: a slug's area times its length times the density in g/mm^3
       const slug = (Math.PI / 4) * slugOf(width) ** 2 * depth_mm * 0.0073;
       return {
         from: side,
         x_mm: rounded(from + share * (to - from)),
+        ...present('across_mm', across === undefined ? undefined : rounded(across * (fromSide ? height : width))),
         diameter_mm: Math.max(0.3, rounded(slugOf(width) * slack)),
         depth_mm,
         ...present('point_deg', point),
@@ -510,13 +627,14 @@ function water(): fc.Arbitrary<WaterEntry> {
 }
 
 function target({ height }: Bait): fc.Arbitrary<TargetEntry> {
-  return fc.oneof(
+  const aim = fc.oneof<fc.Arbitrary<TargetEntry>[]>(
     fc.record({ proud_mm: decimal(0, 0.4).map((share) => rounded(share * height)) }),
     fc.record({ waterline_z_mm: decimal(-0.2, 0.4).map((share) => rounded(share * height)) }),
-    fc.record({ reserve_g: decimal(-3, 10), trim_deg: decimal(-10, 20) }),
+    fc.record({ reserve_g: decimal(-3, 10) }),
     fc.record({ reserve_percent: decimal(-5, 30) }),
-    fc.record({ net_wet_g: decimal(-2, 5), trim_deg: decimal(-10, 20) }),
+    fc.record({ net_wet_g: decimal(-2, 5) }),
   );
+  return fc.tuple(aim, maybe(decimal(-10, 20))).map(([one, trim]) => ({ ...one, ...present('trim_deg', trim) }));
 }
 
 function sum(values: readonly number[]): number {
@@ -535,6 +653,11 @@ function rounded(value: number): number {
 
 function maybe<Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | undefined> {
   return fc.option(value, { nil: undefined, freq: 2 });
+}
+
+/** Left out once in five. */
+function often<Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | undefined> {
+  return fc.oneof({ arbitrary: value, weight: 4 }, { arbitrary: fc.constant(undefined), weight: 1 });
 }
 
 /** Once in five: what changes a body so much that with it always there few designs could be made. */

@@ -40,7 +40,7 @@ test.each(names)('%s is written as the tool itself would write it', (name) => {
   expect(writeDesignText(designOf(name))).toBe(textOf(name));
 });
 
-test.each(setups)('%s, %s: 162 starts find every rest that 642 find, link by link and whole', (name, setup) => {
+test.each(setups)('%s, %s: 162 starts find the rests that 642 find, all and no others, link by link and whole', (name, setup) => {
   const { bait, links } = answersOf(designOf(name), { setup });
   const { water, hardware, assembled } = bait;
   const bodyFrom = (which: readonly (typeof links)[number][]): FloatingBody => {
@@ -64,8 +64,15 @@ test.each(setups)('%s, %s: 162 starts find every rest that 642 find, link by lin
     const ups = [float.up, ...attitudes.others.map((other) => other.float.up)];
     const more = [float.up, ...findAttitudes(body, body, float, 3).others.map((other) => other.float.up)];
     expect(more).toHaveLength(ups.length);
-    // 0.1 degrees
-    for (const up of more) expect(Math.min(...ups.map((other) => length(subtract(other, up))))).toBeLessThan(1.7e-3);
+    // one for one, to 0.1 degrees: neither list has a rest that the other lacks
+    for (const [some, others] of [
+      [more, ups],
+      [ups, more],
+    ]) {
+      for (const up of some) {
+        expect(Math.min(...others.map((other) => length(subtract(other, up))))).toBeLessThan(1.7e-3);
+      }
+    }
   }
 });
 
