@@ -105,7 +105,7 @@ describe.each(BAITS)('the sums of %s', (_, file, setup) => {
   });
 });
 
-test('between them they use every formula there is', () => {
+test('between them they use every formula there is', { timeout: 60_000 }, () => {
   const used = new Set(
     BAITS.flatMap(([, file, setup]) => casesOf(checkedBaitOf(file, setup)).map((each) => each.equation.id)),
   );
