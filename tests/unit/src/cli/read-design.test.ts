@@ -77,5 +77,9 @@ test('fields that only wait for a faulty one share a line, after the fault', () 
     'body.length_mm: "0/0" gives no number',
     'a_mm, b_mm: have no value until that is corrected',
   ]);
+  const many = Array.from({ length: 9 }, (_, i) => ({ ...waits, path: `a${i}_mm` }));
+  expect(reasonLines([fault, ...many], 'x.json')[1]).toBe(
+    'a0_mm, a1_mm, a2_mm, a3_mm, a4_mm, a5_mm and 3 more: have no value until that is corrected',
+  );
   expect(reasonLines([fault, { ...waits, path: 'a_mm' }], 'x.json')[1]).toBe('a_mm: needs it (correct it first)');
 });
