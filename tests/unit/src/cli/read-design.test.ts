@@ -66,7 +66,7 @@ test('every problem of a design has a line of its own', async () => {
 test('of two numbers for one field neither is taken', async () => {
   const text = JSON.stringify(FILE).replace('"length_mm":', '"length_mm":80,"length_mm":');
   await expect(readDesign('-', captureTerminal(text).input)).rejects.toThrow(
-    /^standard input: line 1, column \d+: "length_mm" stands twice in one object; once is allowed \(take one of them out\)$/,
+    /^body\.length_mm: stands twice in one object, again on line 1, column \d+; once is allowed \(take one of them out\)$/,
   );
 });
 
