@@ -1,4 +1,6 @@
+import type { ThreeEvent } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useMemo } from 'react';
+import { show, viewStore } from '../view/view.ts';
 import { makeLinkMaterial, setSlots } from './materials.ts';
 import { ORDER } from './order.ts';
 import type { ShownLink } from './shown.ts';
@@ -8,7 +10,7 @@ import { useAnswerGeometry } from './use-answer-geometry.ts';
 /** Neighbours differ in shade: pale, dark and middling heartwood by turns. */
 const WOODS = ['#e2c496', '#bd9059', '#d2ab72'] as const;
 
-/** One link: coated wood, its outline, and the rims of its joint faces. */
+/** One link: coated wood, its outline, and the rims of its joint faces. A double click shows it alone, another all. */
 export function LinkMesh({ link }: { readonly link: ShownLink }) {
   const { shared, looks } = useTub();
   const { mesh, slots } = link.wetted;
@@ -18,10 +20,20 @@ export function LinkMesh({ link }: { readonly link: ShownLink }) {
   useEffect(() => () => wood.dispose(), [wood]);
   useLayoutEffect(() => setSlots(wood, slots), [wood, slots]);
 
+  const focus = (event: ThreeEvent<MouseEvent>) => {
+    event.stopPropagation();
+    show(viewStore.getState().shown === link.index ? 'whole' : link.index);
+  };
   // never culled: the buffers are rewritten in place, and all of the bait is in sight anyway
   return (
     <>
-      <mesh geometry={geometry.whole} material={wood} renderOrder={ORDER.wood} frustumCulled={false} />
+      <mesh
+        geometry={geometry.whole}
+        material={wood}
+        renderOrder={ORDER.wood}
+        frustumCulled={false}
+        {...{ onDoubleClick: focus }}
+      />
       <mesh geometry={geometry.skin} material={looks.outline} renderOrder={ORDER.wood} frustumCulled={false} />
       <lineSegments geometry={geometry.edges} material={looks.edge} renderOrder={ORDER.edges} frustumCulled={false} />
     </>

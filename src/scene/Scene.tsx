@@ -1,5 +1,6 @@
 import { Canvas, useThree } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useMemo, useState } from 'react';
+import type { Float } from '../../sim/index.ts';
 import { useAnswers } from '../engine/answers.ts';
 import { pick, useView } from '../view/view.ts';
 import { Ballast } from './Ballast.tsx';
@@ -7,6 +8,7 @@ import { CameraStand } from './CameraStand.tsx';
 import { Fins } from './Fins.tsx';
 import { Fittings } from './Fittings.tsx';
 import { SCENE_FROM_WORLD } from './frame.ts';
+import { Ghost } from './Ghost.tsx';
 import { Hardware } from './Hardware.tsx';
 import { Hooks } from './Hooks.tsx';
 import { LinkMesh } from './LinkMesh.tsx';
@@ -71,6 +73,7 @@ function ContextKeeper({ onLost }: { readonly onLost: () => void }) {
 
 function TubView({ picture, still }: { readonly picture: ShownBait; readonly still: boolean }) {
   const tub = useTubParts();
+  const ghost = useGhost();
   const sheet = useView((view) => view.sheet);
   const size = useThree((state) => state.size);
   const room = useMemo(() => roomOf(picture), [picture]);
@@ -94,11 +97,22 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
           <Ballast holes={picture.holes} />
         </Posed>
         <Hooks hung={picture.hung} />
+        {ghost && <Ghost bait={picture} float={ghost} />}
         <Water middle={room.middle} length={room.length} halfView={halfView} still={still} />
         <Marks bait={picture} waterEnd={[rightEdge - WATER_NAME_PX / sheet.scale, 0, WATER_NAME_UP_PX / sheet.scale]} />
       </group>
     </TubContext>
   );
+}
+
+/** The other rest that is to be drawn too, of what is shown; null for none. */
+function useGhost(): Float | null {
+  const shown = useView((view) => view.shown);
+  const ghost = useView((view) => view.ghost);
+  return useAnswers(({ lastGood }) => {
+    const attitudes = shown === 'whole' ? lastGood.bait.assembledAttitudes : lastGood.links[shown]?.attitudes;
+    return (ghost === null ? undefined : attitudes?.others[ghost]?.float) ?? null;
+  });
 }
 
 /** Where the water's name stands: from the tub's right edge, and over the line. */

@@ -1,6 +1,7 @@
 import type { ShaderMaterial } from 'three';
 import {
   makeEdgeMaterial,
+  makeGhostMaterial,
   makeHiddenMaterial,
   makeMarkMaterial,
   makeOutlineMaterial,
@@ -39,6 +40,7 @@ export type PartKind =
 export interface Looks {
   readonly outline: ShaderMaterial;
   readonly edge: ShaderMaterial;
+  readonly ghost: ShaderMaterial;
   /** Lines drawn over everything. */
   readonly mark: ShaderMaterial;
   readonly surface: ShaderMaterial;
@@ -73,6 +75,7 @@ export function makeLooks(shared: Shared): Looks {
   return {
     outline: makeOutlineMaterial(shared),
     edge: makeEdgeMaterial(shared),
+    ghost: makeGhostMaterial(shared),
     mark: makeMarkMaterial(shared),
     surface: makeSurfaceMaterial(shared),
     wash: makeWashMaterial(shared),
@@ -121,6 +124,6 @@ export function paintLooks(looks: Looks, shared: Shared, palette: Palette): void
 
 export function disposeLooks(looks: Looks): void {
   const parts = Object.values(looks.parts).flatMap(({ seen, hidden }) => (seen ? [seen, hidden] : [hidden]));
-  for (const material of [looks.outline, looks.edge, looks.mark, looks.surface, looks.wash, ...parts])
+  for (const material of [looks.outline, looks.edge, looks.ghost, looks.mark, looks.surface, looks.wash, ...parts])
     material.dispose();
 }

@@ -171,6 +171,18 @@ export function makeMarkMaterial(shared: Shared): ShaderMaterial {
   });
 }
 
+/** Another rest of the bait: a shape so pale that all behind it stays to be seen. */
+export function makeGhostMaterial(shared: Shared): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: edgeVertex,
+    fragmentShader: inkFragment,
+    transparent: true,
+    depthWrite: false,
+    side: FrontSide,
+    uniforms: { ...pick(shared, 'uInk'), uCover: { value: 0.16 } },
+  });
+}
+
 /** A metal part where nothing stands before it. */
 export function makePartMaterial(shared: Shared, tint: string): ShaderMaterial {
   return shaderMaterial({

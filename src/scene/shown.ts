@@ -95,7 +95,7 @@ function picture(
 /** A body that has left the surface is drawn a little under it: how deep it is has no answer, that it is under has. */
 const DEPTH_UNDER_MM = 10;
 
-function poseOf(float: Float, links: readonly ShownLink[], fins: readonly PlacedFin[]): Pose {
+export function poseOf(float: Float, links: readonly ShownLink[], fins: readonly PlacedFin[]): Pose {
   const { up, offset } = float;
   if (offset !== null) return { up, offset };
   return { up, offset: reachAlong(links, up, fins) + DEPTH_UNDER_MM };

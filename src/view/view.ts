@@ -21,6 +21,8 @@ export interface View {
   readonly units: UnitSystem;
   /** The part that is picked out: `hung:NAME`, `hole:NAME` or `hanger:NAME`. */
   readonly selected: string | null;
+  /** Another way to rest, drawn as a ghost in the same water: its number among the others of what is shown. */
+  readonly ghost: number | null;
   readonly sheet: Sheet;
 }
 
@@ -29,6 +31,7 @@ export const viewStore = createStore<View>()(() => ({
   camera: 'side',
   units: 'mm-g',
   selected: null,
+  ghost: null,
   sheet: { scale: 4, left: 24 },
 }));
 
@@ -37,8 +40,14 @@ export function useView<Part>(select: (view: View) => Part): Part {
   return useStore(viewStore, select);
 }
 
+/** Shows the whole bait or one link; a ghost belongs to what was shown before. */
 export function show(shown: View['shown']): void {
-  viewStore.setState({ shown });
+  viewStore.setState((before) => (before.shown === shown ? { shown } : { shown, ghost: null }));
+}
+
+/** Draws another rest of the whole bait or of a link as a ghost beside it, or none any more. */
+export function showGhost(shown: View['shown'], ghost: number | null): void {
+  viewStore.setState({ shown, ghost });
 }
 
 export function lookFrom(camera: Camera): void {

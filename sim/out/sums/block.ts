@@ -40,8 +40,8 @@ export function given(unit: SymbolUnit, value: number, origin: string = ORIGINS.
 
 /** Densities that stand in where the design gives none; it may also have given the same. */
 const STAND_INS = [
-  { value: STEEL.value, origin: `unless given: plain steel, ${citationText(STEEL)}` },
-  { value: EPOXY.value.usual, origin: `unless given: ${citationText(EPOXY)}` },
+  { value: STEEL.value, origin: `assumed unless given: plain steel, ${citationText(STEEL)}` },
+  { value: EPOXY.value.usual, origin: `assumed unless given: ${citationText(EPOXY)}` },
 ] as const;
 
 /** The density of a part: of the design, or what is assumed where it says nothing. */

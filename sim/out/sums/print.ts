@@ -60,13 +60,13 @@ function casesOf(block: Block): readonly Case[] {
 
 /** Parts of one size have one sum: it is printed once, with all their names. */
 function together(cases: readonly Case[], text: (each: Case) => string): readonly (readonly [string, string])[] {
-  const names = new Map<string, string[]>();
+  const names = new Map<string, Set<string>>();
   for (const each of cases) {
     const sum = text(each);
-    const known = names.get(sum) ?? [];
-    names.set(sum, [...known, ...(each.label === '' ? [] : [each.label])]);
+    const known = names.get(sum) ?? new Set();
+    names.set(sum, each.label === '' ? known : known.add(each.label));
   }
-  return [...names].map(([sum, labels]) => [labels.join('; '), sum] as const);
+  return [...names].map(([sum, labels]) => [[...labels].join('; '), sum] as const);
 }
 
 /** The label in front where there is room, else on lines of its own. */
@@ -76,17 +76,21 @@ function caseLines(label: string, sum: string): readonly string[] {
   return [...(label === '' ? [] : wrap(`${label}:`, 4, 6)), ...wrap(sum, 6, 10)];
 }
 
-/** Which numbers are given, assumed, measured on the drawing or worked out. */
+/** Which numbers are given, assumed, measured on the drawing or worked out; of which part, where that differs. */
 function originLines(cases: readonly Case[]): readonly string[] {
-  const symbols = new Map<string, Set<string>>();
-  for (const { values } of cases) {
+  const origins = new Map<string, Map<string, Set<string>>>();
+  for (const { label, values } of cases) {
     for (const [symbol, amounts] of Object.entries(values)) {
       for (const { origin } of [amounts].flat() as readonly Amount[]) {
-        symbols.set(origin, (symbols.get(origin) ?? new Set()).add(symbol));
+        const symbols = origins.get(origin) ?? new Map<string, Set<string>>();
+        origins.set(origin, symbols.set(symbol, (symbols.get(symbol) ?? new Set()).add(label)));
       }
     }
   }
-  const text = [...symbols].map(([origin, names]) => `${[...names].join(', ')} ${origin}`).join('; ');
+  const differs = (symbol: string) => [...origins.values()].filter((symbols) => symbols.has(symbol)).length > 1;
+  const named = ([symbol, labels]: readonly [string, ReadonlySet<string>]) =>
+    differs(symbol) && !labels.has('') ? `${symbol} (${[...labels].join('; ')})` : symbol;
+  const text = [...origins].map(([origin, symbols]) => `${[...symbols].map(named).join(', ')} ${origin}`).join('; ');
   return wrap(`where ${text}`, 6, 8);
 }
 

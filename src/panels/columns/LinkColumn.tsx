@@ -41,7 +41,7 @@ export function LinkColumn({ spec }: { readonly spec: LinkSpec }) {
               <StateMark state={float.state} />
               <span>{linkVerdict(name, float, known?.digits, amounts)}</span>
             </p>
-            <OtherRests attitudes={attitudes} float={float} isOld={isAwaited} />
+            <OtherRests of={index} attitudes={attitudes} float={float} isOld={isAwaited} />
           </>
         )}
       </div>

@@ -15,6 +15,8 @@ const SHOWN = 2;
 
 /** One other way a bait can rest: where, and what it takes to get there. */
 export interface RestLine {
+  /** Its number among the others, as the sums have them. */
+  readonly rest: number;
   readonly where: string;
   readonly push: string;
 }
@@ -25,18 +27,27 @@ export interface RestLines {
   /** It has no preference among a run of attitudes, in words; null where it has one or its verdict says so already. */
   readonly neutral: string | null;
   readonly more: number;
+  /** The number of the same rest on its other side, which its verdict has told of; null where there is none. */
+  readonly otherSide: number | null;
 }
 
 /** In the maker's words and in the order of the sums, lowest first. */
 export function restLines({ others, firstIsNeutral }: Attitudes, float: Float, units: UnitSystem): RestLines {
   // the other side of a bait that lays over is said with its verdict
-  const told = others.filter(({ mirrorOf }) => !(mirrorOf === 0 && float.mirrored));
+  const otherSide = float.mirrored ? others.findIndex(({ mirrorOf }) => mirrorOf === 0) : -1;
+  const told = others.filter((_, i) => i !== otherSide);
   const lines = told.slice(0, SHOWN).map((rest) => ({
+    rest: others.indexOf(rest),
     where: `Can also rest ${restWords(rest)}`,
     push: restated(inPushes(humpWords(rest, float.mass), units), units),
   }));
   const neutral = told.length === 0 ? 'No preferred way up' : 'No preference among the ways up near this one';
-  return { lines, neutral: firstIsNeutral && !float.neutral ? neutral : null, more: told.length - lines.length };
+  return {
+    lines,
+    neutral: firstIsNeutral && !float.neutral ? neutral : null,
+    more: told.length - lines.length,
+    otherSide: otherSide < 0 ? null : otherSide,
+  };
 }
 
 /** Works in g mm as oz in. */

@@ -28,7 +28,7 @@ export function WholeRow() {
             <StateMark state={float.state} />
             <span>{baitVerdict(float, known?.digits, amounts)}</span>
           </p>
-          <OtherRests attitudes={attitudes} float={float} isOld={isAwaited} />
+          <OtherRests of="whole" attitudes={attitudes} float={float} isOld={isAwaited} />
           <Numbers float={float} accuracy={known} />
         </>
       )}

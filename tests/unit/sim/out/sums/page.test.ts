@@ -132,6 +132,21 @@ test.each(['KB: height of B', 'BM: how far', 'G: the point', 'B: the middle', 'G
   },
 );
 
+test('where a number is given for some parts and assumed for others, the page says for which', async () => {
+  const text = (await sumsPage(checkedBaitOf(plain), 'head')).replace(/\s+/g, ' ');
+  const steel = 'assumed unless given: plain steel, Callister, table B.1, steel alloy 1040: 7.85 g/cm³';
+  const said = text.includes(`where m, rho_i (head hole) as given in the design; rho_i (fore treble) ${steel}`);
+  expect(said).toBe(true);
+});
+
+test('a stock that fills two holes of a link is named once', async () => {
+  const twice = presets.find(({ name }) => name === 'Barn Door 180') ?? plain;
+  const page = await sumsPage(checkedBaitOf(twice), 'head');
+  const names = (page.match(/^ +(.*): k = /m)?.[1] ?? '').split('; ');
+  expect(names).toEqual([...new Set(names)]);
+  expect(names[0]).not.toBe('');
+});
+
 test('an arithmetic slip on the page would be noticed', async () => {
   const page = await sumsPage(checkedBaitOf(plain), null);
   const slipped = page.replace(

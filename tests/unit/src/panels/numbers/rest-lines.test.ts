@@ -14,7 +14,7 @@ function attitudes(others: readonly OtherRest[], firstIsNeutral = false): Attitu
 }
 
 test('A bait that comes back from anywhere has nothing to say', () => {
-  expect(restLines(attitudes([]), FIRST, 'mm-g')).toEqual({ lines: [], neutral: null, more: 0 });
+  expect(restLines(attitudes([]), FIRST, 'mm-g')).toEqual({ lines: [], neutral: null, more: 0, otherSide: null });
 });
 
 test('Another rest says where, and what it takes to get there and back', () => {
