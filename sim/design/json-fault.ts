@@ -112,30 +112,33 @@ function matchEnd(pattern: RegExp, text: string, from: number): number | undefin
   return pattern.test(text) ? pattern.lastIndex : undefined;
 }
 
-/** A name that stands twice in one object. line and column count from 1. */
+/** A name that stands twice in one object. line and column, of the second, count from 1; path is that of the field. */
 interface RepeatedName {
   readonly line: number;
   readonly column: number;
-  readonly name: string;
+  readonly path: string;
 }
 
-/** Brackets, and whole strings with the colon that makes a name of them. */
-const TOKEN = /[{}[\]]|("(?:[^"\\]|\\.)*")(\s*:)?/g;
+/** Brackets, commas, and whole strings with the colon that makes a name of them. */
+const TOKEN = /[{}[\],]|("(?:[^"\\]|\\.)*")(\s*:)?/g;
 
 /**
  * The first name that an object of a JSON text has twice, or null. The grammar allows it and engines keep the last
  * value, so that one of two numbers would be lost without a word.
  */
 export function repeatedName(text: string): RepeatedName | null {
-  const open: Set<string>[] = [];
+  // at: the name or the place in the list that is being read
+  const open: { readonly names: Set<string>; at: string | number }[] = [];
   for (const { 0: sign, 1: string, 2: colon, index } of text.matchAll(TOKEN)) {
-    if (sign === '{' || sign === '[') open.push(new Set());
-    else if (sign === '}' || sign === ']') open.pop();
+    if (sign === '{' || sign === '[') open.push({ names: new Set(), at: 0 });
+    if (sign === '}' || sign === ']') open.pop();
+    const inside = open.at(-1);
+    if (inside === undefined) continue;
+    if (sign === ',' && typeof inside.at === 'number') inside.at++;
     if (colon === undefined) continue;
-    const name = String(JSON.parse(string));
-    const names = open.at(-1);
-    if (names?.has(name)) return { ...placeAt(text, index), name };
-    names?.add(name);
+    inside.at = String(JSON.parse(string));
+    if (inside.names.has(inside.at)) return { ...placeAt(text, index), path: open.map(({ at }) => at).join('.') };
+    inside.names.add(inside.at);
   }
   return null;
 }

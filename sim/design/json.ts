@@ -32,9 +32,9 @@ export function parseJson(source: string | Uint8Array): Outcome<unknown> {
   }
   const repeated = repeatedName(text);
   if (repeated !== null) {
-    const { line, column, name } = repeated;
-    const message = `line ${line}, column ${column}: ${JSON.stringify(name)} stands twice in one object; once is allowed`;
-    return refuse('design/repeated-name', message, 'take one of them out');
+    const { line, column, path } = repeated;
+    const message = `stands twice in one object, again on line ${line}, column ${column}; once is allowed`;
+    return failed([{ code: 'design/repeated-name', path, message, hint: 'take one of them out' }]);
   }
   const unsafe = unsafeKeys(value);
   return unsafe === null ? ok(value) : failed([unsafe]);

@@ -8,6 +8,8 @@ const MOST_BYTES = 2_000_000;
 const CHUNK_BYTES = 65_536;
 /** The code of an issue that is another's: an expression that uses a name without a value. */
 const WAITS = 'design/needs';
+/** Of those so many are named. */
+const MOST_WAITING = 6;
 
 /** A design as the maker named it: where it came from, for messages, and what it says. */
 export interface GivenDesign {
@@ -33,7 +35,10 @@ export function reasonLines(issues: readonly Issue[], from: string): readonly st
   const told = waiting.length > 1 ? issues.filter(({ code }) => code !== WAITS) : issues;
   const lines = told.map((issue) => issueLine(issue.path === '' ? { ...issue, path: from } : issue));
   if (waiting.length < 2) return lines;
-  return [...lines, `${waiting.map(({ path }) => path).join(', ')}: have no value until that is corrected`];
+  const named = waiting.slice(0, MOST_WAITING).map(({ path }) => path);
+  const more = waiting.length - named.length;
+  const fields = more > 0 ? `${named.join(', ')} and ${more} more` : named.join(', ');
+  return [...lines, `${fields}: have no value until that is corrected`];
 }
 
 async function fileBytes(path: string): Promise<Uint8Array> {

@@ -37,9 +37,10 @@ test.each([
 });
 
 test.each([
-  ['{"a": 1, "b": 2, "a": 3}', { line: 1, column: 18, name: 'a' }],
-  ['{"body": {\n "x": 1,\n "x": 2}}', { line: 3, column: 2, name: 'x' }],
-  ['[{"a": 1}, {"a": 1, "\\u0061": 2}]', { line: 1, column: 21, name: 'a' }],
+  ['{"a": 1, "b": 2, "a": 3}', { line: 1, column: 18, path: 'a' }],
+  ['{"body": {\n "x": 1,\n "x": 2}}', { line: 3, column: 2, path: 'body.x' }],
+  ['[{"a": 1}, {"a": 1, "\\u0061": 2}]', { line: 1, column: 21, path: '1.a' }],
+  ['{"a": [[0, 1], {}, {"b": {"c": ",", "c": 1}}]}', { line: 1, column: 37, path: 'a.2.b.c' }],
 ])('%j has a name twice in one object', (text, found) => {
   expect(repeatedName(text)).toEqual(found);
   expect(() => JSON.parse(text)).not.toThrow();

@@ -66,7 +66,7 @@ test('every problem of a design has a line of its own', async () => {
 test('of two numbers for one field neither is taken', async () => {
   const text = JSON.stringify(FILE).replace('"length_mm":', '"length_mm":80,"length_mm":');
   await expect(readDesign('-', captureTerminal(text).input)).rejects.toThrow(
-    /^standard input: line 1, column \d+: "length_mm" stands twice in one object; once is allowed \(take one of them out\)$/,
+    /^body\.length_mm: stands twice in one object, again on line 1, column \d+; once is allowed \(take one of them out\)$/,
   );
 });
 
@@ -77,5 +77,9 @@ test('fields that only wait for a faulty one share a line, after the fault', () 
     'body.length_mm: "0/0" gives no number',
     'a_mm, b_mm: have no value until that is corrected',
   ]);
+  const many = Array.from({ length: 9 }, (_, i) => ({ ...waits, path: `a${i}_mm` }));
+  expect(reasonLines([fault, ...many], 'x.json')[1]).toBe(
+    'a0_mm, a1_mm, a2_mm, a3_mm, a4_mm, a5_mm and 3 more: have no value until that is corrected',
+  );
   expect(reasonLines([fault, { ...waits, path: 'a_mm' }], 'x.json')[1]).toBe('a_mm: needs it (correct it first)');
 });
