@@ -7,6 +7,7 @@ import sceneNormal from '../../shaders/lib/scene-normal.glsl?raw';
 import sky from '../../shaders/lib/sky.glsl?raw';
 import slotMouth from '../../shaders/lib/slot-mouth.glsl?raw';
 import underwater from '../../shaders/lib/underwater.glsl?raw';
+import halfUnder from '../../shaders/water/half-under.glsl?raw';
 import waves from '../../shaders/water/waves.glsl?raw';
 import grain from '../../shaders/wood/grain.glsl?raw';
 
@@ -15,6 +16,7 @@ const CHUNKS: Readonly<Record<string, string>> = {
   'drawn-line': drawnLine,
   fresnel,
   grain,
+  'half-under': halfUnder,
   hatch,
   lamp,
   noise,

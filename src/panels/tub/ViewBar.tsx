@@ -1,10 +1,13 @@
 import { useAnswers } from '../../engine/answers.ts';
+import { CAMERA_KEYS } from '../../view/keys.ts';
 import { type Camera, lookFrom, show, useView } from '../../view/view.ts';
 
-const CAMERAS: readonly { readonly camera: Camera; readonly text: string }[] = [
+const CAMERAS: readonly { readonly camera: Exclude<Camera, 'free'>; readonly text: string }[] = [
   { camera: 'side', text: 'Side' },
   { camera: 'top', text: 'Top' },
   { camera: 'front', text: 'Front' },
+  { camera: 'waterline', text: 'Waterline' },
+  { camera: 'below', text: 'From below' },
 ];
 
 /** What is shown and from where, in words; each has a key that does the same. */
@@ -33,7 +36,7 @@ export function ViewBar() {
           <Word
             key={from}
             pressed={camera === from}
-            keys={text.charAt(0).toLowerCase()}
+            keys={CAMERA_KEYS[from]}
             text={text}
             onPress={() => lookFrom(from)}
           />
