@@ -18,6 +18,8 @@ uniform vec3 uDeep;
 uniform vec3 uInk;
 uniform vec3 uWaterline;
 uniform float uPixelRatio;
+/* The waterline aimed for, body frame: unit vector up, and offset in mm. All 0 but the offset: none. */
+uniform vec4 uMark_mm;
 /* Half width, lower z, upper z in mm; w: 1 opens fore, 2 opens aft, 0 none. */
 uniform vec4 uSlots_mm[SLOT_LIMIT];
 
@@ -28,6 +30,8 @@ flat varying int vKind;
 
 void main() {
   const float WATERLINE_PX = 1.5;
+  const float DASH_MM = 3.0;
+  const float DASH = 0.6; // share of it that is ink
   const float EDGE_PX = 1.2;
   const float IN_THE_SHADE = 0.42; // slots see little of the window
 
@@ -35,6 +39,8 @@ void main() {
   vec3 flatNormal = normalize(cross(dFdx(vScene_mm), dFdy(vScene_mm)));
   float year = grain(vBody_mm);
   float waterline = drawnLine(vScene_mm.y, WATERLINE_PX * uPixelRatio);
+  float mark = drawnLine(dot(uMark_mm.xyz, vBody_mm) - uMark_mm.w, WATERLINE_PX * uPixelRatio);
+  mark *= step(fract((vBody_mm.x + vBody_mm.y) / DASH_MM), DASH); // y too: faces and fronts have one x
   float mouth_mm = 1e3;
   for (int i = 0; i < SLOT_LIMIT; i++) {
     if (int(uSlots_mm[i].w + 0.5) == vKind) mouth_mm = min(mouth_mm, slotMouth(vBody_mm, uSlots_mm[i]));
@@ -47,6 +53,6 @@ void main() {
   vec3 colour = uWood * mix(1.08, vKind == SKIN ? 0.8 : 0.7, year) * light;
   colour = underwater(colour, vScene_mm.y, uDeep);
   if (vKind != SKIN && vKind != SLOT) colour = mix(colour, uInk, edge);
-  gl_FragColor = vec4(mix(colour, uWaterline, waterline), 1.0);
+  gl_FragColor = vec4(mix(mix(colour, uWaterline, waterline), uInk, mark), 1.0);
   #include <colorspace_fragment>
 }

@@ -19,6 +19,7 @@ import { readPalette } from './palette.ts';
 import { roomOf } from './room.ts';
 import { type ShownBait, shownBait } from './shown.ts';
 import { waterAt } from './stand.ts';
+import { TargetLine } from './TargetLine.tsx';
 import { type Tub, TubContext } from './tub.ts';
 import { Water } from './Water.tsx';
 import './scene.css';
@@ -91,6 +92,7 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
         </Posed>
         <Hooks hung={picture.hung} />
         <Water middle={room.middle} length={room.length} halfView={halfView} still={still} />
+        <TargetLine />
         <Marks bait={picture} waterEnd={[rightEdge - WATER_NAME_PX / sheet.scale, 0, WATER_NAME_UP_PX / sheet.scale]} />
       </group>
     </TubContext>
