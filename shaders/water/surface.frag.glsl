@@ -2,6 +2,8 @@
  * The water's surface from above and below: its own colour, the sky in it, fading into the paper all round. Flat, at
  * still water: ripples turn the light, never the surface.
  */
+precision highp float;
+
 #include <fresnel>
 #include <half-under>
 #include <noise>

@@ -2,6 +2,8 @@
  * A wash of colour under the waterline, as laid on paper with a wet brush, behind everything. It gives way to the
  * surface as the view climbs; its line stands for the surface where that is seen from its edge.
  */
+precision highp float;
+
 #include <noise>
 #include <drawn-line>
 #include <half-under>

@@ -2,11 +2,15 @@
  * Wood of a link: grain, light, water over the wet part, and the waterline exactly where still water (height 0) cuts it.
  * Kinds: 0 skin, 1 fore face, 2 aft face, 3 slot.
  */
+precision highp float; // a tenth of a millimetre in 300, and dashes from it: mediump has 10 bits
+
 #include <noise>
 #include <grain>
 #include <lamp>
 #include <drawn-line>
 #include <underwater>
+#include <waves>
+#include <caustic>
 #include <slot-mouth>
 #include <scene-normal>
 
@@ -18,6 +22,7 @@ uniform vec3 uDeep;
 uniform vec3 uInk;
 uniform vec3 uWaterline;
 uniform float uPixelRatio;
+uniform float uTime_s;
 /* The waterline aimed for, body frame: unit vector up, and offset in mm. All 0 but the offset: none. */
 uniform vec4 uMark_mm;
 /* Half width, lower z, upper z in mm; w: 1 opens fore, 2 opens aft, 0 none. */
@@ -51,6 +56,8 @@ void main() {
   vec3 normal = vKind == SKIN ? sceneNormal(normalize(vNormal), viewMatrix) : flatNormal;
   float light = lamp(normal) * (vKind == SLOT ? IN_THE_SHADE : 1.0);
   vec3 colour = uWood * mix(1.08, vKind == SKIN ? 0.8 : 0.7, year) * light;
+  float lit = smoothstep(-0.6, 0.8, normal.y) * (vKind == SKIN ? 1.0 : 0.0);
+  colour *= 1.0 + caustic(vScene_mm, lit, uTime_s);
   colour = underwater(colour, vScene_mm.y, uDeep);
   if (vKind != SKIN && vKind != SLOT) colour = mix(colour, uInk, edge);
   gl_FragColor = vec4(mix(mix(colour, uWaterline, waterline), uInk, mark), 1.0);

@@ -125,7 +125,7 @@ export function makeLinkMaterial(shared: Shared, tint: string): ShaderMaterial {
     polygonOffsetFactor: 1,
     polygonOffsetUnits: 1,
     uniforms: {
-      ...pick(shared, 'uDeep', 'uInk', 'uWaterline', 'uPixelRatio', 'uMark_mm'),
+      ...pick(shared, 'uDeep', 'uInk', 'uWaterline', 'uPixelRatio', 'uMark_mm', 'uTime_s'),
       uWood: { value: new Color(tint) },
       uSlots_mm: { value: Array.from({ length: SLOT_LIMIT }, () => new Vector4()) },
     },
