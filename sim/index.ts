@@ -1,5 +1,5 @@
 /** The only door: what the app and the command line may use. */
-export { type OffMark, waterHeight } from './ballast/off-mark.ts';
+export type { OffMark } from './ballast/off-mark.ts';
 export type { Aim, TargetCheck } from './ballast/target.ts';
 export type { Design } from './design/design.ts';
 export type { DesignFile } from './design/file.ts';

@@ -2,11 +2,15 @@
  * Wood of a link: grain, light, water over the wet part, and the waterline exactly where still water (height 0) cuts it.
  * Kinds: 0 skin, 1 fore face, 2 aft face, 3 slot.
  */
+precision highp float; // a tenth of a millimetre in 300, and dashes from it: mediump has 10 bits
+
 #include <noise>
 #include <grain>
 #include <lamp>
 #include <drawn-line>
 #include <underwater>
+#include <waves>
+#include <caustic>
 #include <slot-mouth>
 #include <scene-normal>
 
@@ -18,6 +22,9 @@ uniform vec3 uDeep;
 uniform vec3 uInk;
 uniform vec3 uWaterline;
 uniform float uPixelRatio;
+uniform float uTime_s;
+/* The waterline aimed for, body frame: unit vector up, and offset in mm. All 0 but the offset: none. */
+uniform vec4 uMark_mm;
 /* Half width, lower z, upper z in mm; w: 1 opens fore, 2 opens aft, 0 none. */
 uniform vec4 uSlots_mm[SLOT_LIMIT];
 
@@ -28,6 +35,8 @@ flat varying int vKind;
 
 void main() {
   const float WATERLINE_PX = 1.5;
+  const float DASH_MM = 3.0;
+  const float DASH = 0.6; // share of it that is ink
   const float EDGE_PX = 1.2;
   const float IN_THE_SHADE = 0.42; // slots see little of the window
 
@@ -35,6 +44,8 @@ void main() {
   vec3 flatNormal = normalize(cross(dFdx(vScene_mm), dFdy(vScene_mm)));
   float year = grain(vBody_mm);
   float waterline = drawnLine(vScene_mm.y, WATERLINE_PX * uPixelRatio);
+  float mark = drawnLine(dot(uMark_mm.xyz, vBody_mm) - uMark_mm.w, WATERLINE_PX * uPixelRatio);
+  mark *= step(fract((vBody_mm.x + vBody_mm.y) / DASH_MM), DASH); // y too: faces and fronts have one x
   float mouth_mm = 1e3;
   for (int i = 0; i < SLOT_LIMIT; i++) {
     if (int(uSlots_mm[i].w + 0.5) == vKind) mouth_mm = min(mouth_mm, slotMouth(vBody_mm, uSlots_mm[i]));
@@ -45,8 +56,10 @@ void main() {
   vec3 normal = vKind == SKIN ? sceneNormal(normalize(vNormal), viewMatrix) : flatNormal;
   float light = lamp(normal) * (vKind == SLOT ? IN_THE_SHADE : 1.0);
   vec3 colour = uWood * mix(1.08, vKind == SKIN ? 0.8 : 0.7, year) * light;
+  float lit = smoothstep(-0.6, 0.8, normal.y) * (vKind == SKIN ? 1.0 : 0.0);
+  colour *= 1.0 + caustic(vScene_mm, lit, uTime_s);
   colour = underwater(colour, vScene_mm.y, uDeep);
   if (vKind != SKIN && vKind != SLOT) colour = mix(colour, uInk, edge);
-  gl_FragColor = vec4(mix(colour, uWaterline, waterline), 1.0);
+  gl_FragColor = vec4(mix(mix(colour, uWaterline, waterline), uInk, mark), 1.0);
   #include <colorspace_fragment>
 }

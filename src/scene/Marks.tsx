@@ -78,7 +78,7 @@ interface FollowProps {
 }
 
 /** Stands upright in the world at a point of the body, wherever the body goes. */
-function Follow({ point, line, children }: FollowProps) {
+export function Follow({ point, line, children }: FollowProps) {
   const { looks, motion } = useTub();
   const group = useRef<Group>(null);
   const [x, y, z] = point;
@@ -94,7 +94,7 @@ function Follow({ point, line, children }: FollowProps) {
   );
 }
 
-function Label({ className, children }: { readonly className: string; readonly children: ReactNode }) {
+export function Label({ className, children }: { readonly className: string; readonly children: ReactNode }) {
   return (
     <Html center zIndexRange={LAYERS} className={`mark ${className}`} pointerEvents="none">
       {children}

@@ -23,6 +23,7 @@ import { readPalette } from './palette.ts';
 import { roomOf } from './room.ts';
 import { type ShownBait, shownBait } from './shown.ts';
 import { waterAt } from './stand.ts';
+import { TargetLine } from './TargetLine.tsx';
 import { type Tub, TubContext } from './tub.ts';
 import { Water } from './Water.tsx';
 import './scene.css';
@@ -99,6 +100,7 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
         <Hooks hung={picture.hung} />
         {ghost && <Ghost bait={picture} float={ghost} />}
         <Water middle={room.middle} length={room.length} halfView={halfView} still={still} />
+        <TargetLine />
         <Marks bait={picture} waterEnd={[rightEdge - WATER_NAME_PX / sheet.scale, 0, WATER_NAME_UP_PX / sheet.scale]} />
       </group>
     </TubContext>

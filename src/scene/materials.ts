@@ -31,7 +31,7 @@ import washFragment from '../../shaders/water/wash.frag.glsl?raw';
 import washVertex from '../../shaders/water/wash.vert.glsl?raw';
 import linkFragment from '../../shaders/wood/link.frag.glsl?raw';
 import linkVertex from '../../shaders/wood/link.vert.glsl?raw';
-import type { Mm, WettedSlot } from '../../sim/index.ts';
+import type { Aim, Mm, WettedSlot } from '../../sim/index.ts';
 import type { Palette } from './palette.ts';
 import { withChunks } from './shader-chunks.ts';
 
@@ -45,6 +45,7 @@ export interface Shared {
   readonly uWaterline: IUniform<Color>;
   readonly uSkyHorizon: IUniform<Color>;
   readonly uSkyZenith: IUniform<Color>;
+  readonly uMark_mm: IUniform<Vector4>;
   readonly uRipple: IUniform<number>;
   readonly uTime_s: IUniform<number>;
 }
@@ -78,6 +79,7 @@ export function makeShared(): Shared {
     uWaterline: { value: new Color() },
     uSkyHorizon: { value: new Color() },
     uSkyZenith: { value: new Color() },
+    uMark_mm: { value: new Vector4(0, 0, 0, 1) },
     uRipple: { value: 0 },
     uTime_s: { value: 0 },
   };
@@ -104,6 +106,12 @@ export function setWaves(shared: Shared, ripple: number, time_s: number): void {
   shared.uTime_s.value = time_s;
 }
 
+/** Draws the waterline aimed for on the wood, dashed; none for an aim without one. */
+export function setMark(shared: Shared, aim: Aim | null): void {
+  if (aim === null || aim.offset === null) shared.uMark_mm.value.set(0, 0, 0, 1);
+  else shared.uMark_mm.value.set(...aim.up, aim.offset);
+}
+
 /** Wood of one link. */
 export function makeLinkMaterial(shared: Shared, tint: string): ShaderMaterial {
   return shaderMaterial({
@@ -117,7 +125,7 @@ export function makeLinkMaterial(shared: Shared, tint: string): ShaderMaterial {
     polygonOffsetFactor: 1,
     polygonOffsetUnits: 1,
     uniforms: {
-      ...pick(shared, 'uDeep', 'uInk', 'uWaterline', 'uPixelRatio'),
+      ...pick(shared, 'uDeep', 'uInk', 'uWaterline', 'uPixelRatio', 'uMark_mm', 'uTime_s'),
       uWood: { value: new Color(tint) },
       uSlots_mm: { value: Array.from({ length: SLOT_LIMIT }, () => new Vector4()) },
     },

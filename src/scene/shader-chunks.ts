@@ -7,14 +7,18 @@ import sceneNormal from '../../shaders/lib/scene-normal.glsl?raw';
 import sky from '../../shaders/lib/sky.glsl?raw';
 import slotMouth from '../../shaders/lib/slot-mouth.glsl?raw';
 import underwater from '../../shaders/lib/underwater.glsl?raw';
+import caustic from '../../shaders/water/caustic.glsl?raw';
+import halfUnder from '../../shaders/water/half-under.glsl?raw';
 import waves from '../../shaders/water/waves.glsl?raw';
 import grain from '../../shaders/wood/grain.glsl?raw';
 
 /** Our own pieces, by the name that `#include <name>` asks for. */
 const CHUNKS: Readonly<Record<string, string>> = {
+  caustic,
   'drawn-line': drawnLine,
   fresnel,
   grain,
+  'half-under': halfUnder,
   hatch,
   lamp,
   noise,

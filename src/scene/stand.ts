@@ -24,6 +24,10 @@ export const STANDS: Readonly<Record<Exclude<Camera, 'free'>, Direction>> = {
   side: [0, -1, 0],
   top: [0, -ALMOST, 1],
   front: [-1, 0, 0],
+  // the eye a hand over the surface and a little before the bait: over and under water in one view
+  waterline: [-0.35, -0.93, 0.1],
+  // from port and below: x stays the sheet's
+  below: [0, -0.6, -0.8],
 };
 
 /** Share of the tub's height from the top to the water, where there is room enough. */
@@ -57,6 +61,8 @@ export function shiftOf(
 ): readonly [number, number] {
   const right = camera === 'front' ? 0 : sheet.left + room.middle * sheet.scale - size.width / 2;
   const down =
-    camera === 'top' ? 0 : waterAt(size, room, sheet.scale) - pivotHeight(room) * sheet.scale - size.height / 2;
+    camera === 'top' || camera === 'below'
+      ? 0
+      : waterAt(size, room, sheet.scale) - pivotHeight(room) * sheet.scale - size.height / 2;
   return [right, down];
 }

@@ -1,14 +1,23 @@
 import { type Camera, lookFrom, show } from './view.ts';
 
-const CAMERAS: Readonly<Record<string, Camera>> = { s: 'side', t: 'top', f: 'front' };
+/** The key that looks from there. */
+export const CAMERA_KEYS: Readonly<Record<Exclude<Camera, 'free'>, string>> = {
+  side: 's',
+  top: 't',
+  front: 'f',
+  waterline: 'w',
+  below: 'b',
+};
+
+const CAMERAS = new Map(Object.entries(CAMERA_KEYS).map(([camera, key]) => [key, camera as Camera]));
 
 /** Where a letter or a digit already means something: text being typed, and lists that jump to what is typed. */
 const TAKES_TYPING = 'input, textarea, select, [contenteditable], [role=listbox], [aria-haspopup=listbox]';
 
-/** Single keys: 1 to 9 show one link, 0 or Escape the whole bait, S, T and F look from the side, the top and the front. */
+/** Single keys: 1 to 9 show one link, 0 or Escape the whole bait, letters look from where CAMERA_KEYS says. */
 export function keyShortcut(event: KeyboardEvent, linkCount: number): void {
   if (event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
-  const camera = CAMERAS[event.key.toLowerCase()];
+  const camera = CAMERAS.get(event.key.toLowerCase());
   if (camera !== undefined) lookFrom(camera);
   if (event.key === '0' || event.key === 'Escape') show('whole');
   const link = /^[1-9]$/.test(event.key) ? Number(event.key) - 1 : null;

@@ -3,7 +3,7 @@ import { createStore } from 'zustand/vanilla';
 import type { UnitSystem } from '../../sim/index.ts';
 
 /** Where the viewer stands. free: wherever the user has turned it to. */
-export type Camera = 'side' | 'top' | 'front' | 'free';
+export type Camera = 'side' | 'top' | 'front' | 'waterline' | 'below' | 'free';
 
 /** The sheet's one scale, which the tub and everything under it share. */
 export interface Sheet {

@@ -215,6 +215,27 @@ describe('the side view', () => {
   });
 });
 
+test('the water is off its mark by the same numbers at the line as under Aim', async () => {
+  const tub = await openTub();
+  await float(tub);
+  const said = await tub.page.getByText(/^Water off its mark/).textContent();
+  const drawn = await tub.page.locator('.mark.off-mark').allTextContents();
+  expect(drawn).toHaveLength(4);
+  for (const number of drawn) expect(said).toContain(` ${number}`);
+});
+
+test.each([
+  ['w', 'Waterline'],
+  ['b', 'From below'],
+])('key %s looks from where the button %s says, and shows another picture', async (key, name) => {
+  const tub = await openTub();
+  const side = await settled(tub);
+  await tub.page.keyboard.press(key);
+  const pressed = tub.page.getByRole('button', { name, exact: true });
+  expect(await pressed.getAttribute('aria-pressed')).toBe('true');
+  expect(sameTo(await settled(tub), side)).toBe(false);
+});
+
 describe('what is written over the picture', () => {
   test('is a number for each link, both centres and the water’s name, and no more than a dozen in all', async () => {
     const tub = await openTub();

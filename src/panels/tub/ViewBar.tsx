@@ -1,11 +1,14 @@
 import { useAnswers } from '../../engine/answers.ts';
+import { CAMERA_KEYS } from '../../view/keys.ts';
 import { type Camera, lookFrom, show, useView } from '../../view/view.ts';
 import { SavePicture } from './SavePicture.tsx';
 
-const CAMERAS: readonly { readonly camera: Camera; readonly text: string }[] = [
+const CAMERAS: readonly { readonly camera: Exclude<Camera, 'free'>; readonly text: string }[] = [
   { camera: 'side', text: 'Side' },
   { camera: 'top', text: 'Top' },
   { camera: 'front', text: 'Front' },
+  { camera: 'waterline', text: 'Waterline' },
+  { camera: 'below', text: 'From below' },
 ];
 
 /** What is shown and from where, in words; each has a key that does the same. */
@@ -34,7 +37,7 @@ export function ViewBar() {
           <Word
             key={from}
             pressed={camera === from}
-            keys={text.charAt(0).toLowerCase()}
+            keys={CAMERA_KEYS[from]}
             text={text}
             onPress={() => lookFrom(from)}
           />

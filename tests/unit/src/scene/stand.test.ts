@@ -46,6 +46,18 @@ test('the front view keeps the side view’s waterline and has the bait in the m
   expect(shiftOf('front', TUB, SHEET, LOW)).toEqual([0, shiftOf('side', TUB, SHEET, LOW)[1]]);
 });
 
+test('the waterline view keeps the side view’s waterline, and that from below has the bait in the middle', () => {
+  expect(shiftOf('waterline', TUB, SHEET, LOW)).toEqual(shiftOf('side', TUB, SHEET, LOW));
+  expect(shiftOf('below', TUB, SHEET, LOW)).toEqual(shiftOf('top', TUB, SHEET, LOW));
+});
+
+test('at the waterline the viewer is over the water by less than 8 degrees, and from below well under it', () => {
+  const climb = ([x, y, z]: readonly number[]) => (Math.atan2(z, Math.hypot(x, y)) * 180) / Math.PI;
+  expect(climb(STANDS.waterline)).toBeGreaterThan(3);
+  expect(climb(STANDS.waterline)).toBeLessThan(8);
+  expect(climb(STANDS.below)).toBeLessThan(-30);
+});
+
 test('the viewer stands to port, over the back, and before the nose', () => {
   expect(STANDS.side).toEqual([0, -1, 0]);
   expect(STANDS.front).toEqual([-1, 0, 0]);
