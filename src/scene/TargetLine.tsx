@@ -7,6 +7,9 @@ import { Follow, Label } from './Marks.tsx';
 import { setMark } from './materials.ts';
 import { useTub } from './tub.ts';
 
+/** Water this near to its mark is on it: a 0.0 at the line would only be in the way. */
+const NOTHING_MM = 0.05;
+
 /** The waterline aimed for on the wood, and in the side view how far the water is off it, where the numbers say it. */
 export function TargetLine() {
   const { shared } = useTub();
@@ -21,9 +24,11 @@ export function TargetLine() {
     invalidate();
   }, [shared, aim, invalidate]);
   if (camera !== 'side' || shown !== 'whole') return null;
-  return target?.offMark.map((place) => (
-    <Follow key={place.at} point={[place.x, 0, place.mark]}>
-      <Label className="off-mark">{offMarkNumber(place, amounts)}</Label>
-    </Follow>
-  ));
+  return target?.offMark
+    .filter(({ off }) => Math.abs(off) >= NOTHING_MM)
+    .map((place) => (
+      <Follow key={place.at} point={[place.x, 0, place.mark]}>
+        <Label className="off-mark">{offMarkNumber(place, amounts)}</Label>
+      </Follow>
+    ));
 }

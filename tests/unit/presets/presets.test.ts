@@ -76,6 +76,46 @@ test.each(setups)('%s, %s: 162 starts find the rests that 642 find, all and no o
   }
 });
 
+/** The grams of lead in each of a bait's setups. */
+function leadOf(name: string): number[] {
+  return designOf(name).setups.map(({ holes = [] }) => holes.reduce((sum, hole) => sum + Number(hole.lead?.mass_g), 0));
+}
+
+test('the lead that a note says lies between two setups is what their holes differ by, as it is rounded there', () => {
+  const said = names.flatMap((name) => {
+    const [first, second] = leadOf(name);
+    const between = Math.abs(first - second);
+    return designOf(name).setups.flatMap(({ notes = '' }) =>
+      [...notes.matchAll(/(\d+)(\.\d+)? g (?:less|more) lead/g)].map(([words, whole, part = '']) => ({
+        where: `${name}: ${words}`,
+        off: Math.abs(between - Number(whole + part)),
+        rounding: 10 ** -Math.max(0, part.length - 1) / 2,
+      })),
+    );
+  });
+  expect(said.length).toBeGreaterThanOrEqual(7);
+  expect(said.filter(({ off, rounding }) => off > rounding + 1e-9)).toEqual([]);
+});
+
+test('where the notes say to drill for topwater and decide later, no hole of the other setup moves, is less deep or loses lead', () => {
+  const deepened = names.filter((name) =>
+    designOf(name).setups.some(({ notes = '' }) => /drill for topwater, dunk, then/i.test(notes)),
+  );
+  expect(deepened).toEqual(['copper-plate-200.json', 'slate-shad-140.json']);
+  for (const name of deepened) {
+    const { setups } = designOf(name);
+    const topwater = setups.find((setup) => setup.name === 'topwater')?.holes ?? [];
+    const other = setups.find((setup) => setup.name !== 'topwater')?.holes ?? [];
+    expect(other.map((hole) => [hole.name, hole.from, hole.x_mm, hole.diameter_mm, hole.lead?.of])).toEqual(
+      topwater.map((hole) => [hole.name, hole.from, hole.x_mm, hole.diameter_mm, hole.lead?.of]),
+    );
+    for (const [i, hole] of other.entries()) {
+      expect(Number(hole.depth_mm)).toBeGreaterThanOrEqual(Number(topwater[i].depth_mm));
+      expect(Number(hole.lead?.mass_g)).toBeGreaterThanOrEqual(Number(topwater[i].lead?.mass_g));
+    }
+  }
+});
+
 /** A tenth of what a float test in a tub can tell: a demo that strays further is worth solving anew. */
 const NEAR = { proud_mm: 0.1, net_g: 0.03, angle_rad: (0.2 * Math.PI) / 180 };
 /** What a float test asks of a link before its pins are glued in. Common practice. */
