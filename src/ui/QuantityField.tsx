@@ -142,7 +142,7 @@ export function QuantityField(props: QuantityFieldProps) {
     >
       <Label>
         {label}
-        <span className="visually-hidden">, {measure.unit}</span>
+        {measure.unit !== '' && <span className="visually-hidden">, {measure.unit}</span>}
       </Label>
       <span className="quantity-entry">
         <Stepper word={`Less ${label.toLowerCase()}`} sign="−" onStep={() => stepBy(-1)} onLetGo={letGo} />

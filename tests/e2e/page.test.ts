@@ -244,6 +244,24 @@ describe('A number that is changed', () => {
     expect(await headline(page)).not.toBe(before);
   });
 
+  test('may stand folded away: a section, a hole and a coat are typed there, and undo brings each back', async () => {
+    const page = await openPage();
+    const before = await headline(page);
+    for (const [where, fold, label, text] of [
+      ['Body', 'Section: exponents, 2 is an ellipse', 'Above', '3'],
+      ['Ballast', 'Drilling and plug', 'Depth, mm', '17'],
+      ['Coats', 'Clear epoxy, two coats', 'Thickness, mm', '0.6'],
+    ] as const) {
+      const place = group(page, where);
+      await place.getByText(fold, { exact: true }).click();
+      await enter(page, place.getByLabel(label, { exact: true }), text);
+      expect(await headline(page), label).not.toBe(before);
+      await page.keyboard.press('Control+z');
+      await settled(page);
+      expect(await headline(page), label).toBe(before);
+    }
+  });
+
   test('by holding an arrow key is one undo step; the wheel changes nothing', async () => {
     const page = await openPage();
     const width = page.getByLabel('Width, mm');

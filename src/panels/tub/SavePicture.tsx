@@ -45,7 +45,7 @@ export function SavePicture() {
       <button type="button" title="The tub as a PNG without paper under it" onClick={() => void save('clear')}>
         Clear ground
       </button>
-      <span className="visually-hidden" role="status">
+      <span className="visually-hidden" aria-live="polite">
         {said}
       </span>
     </fieldset>
