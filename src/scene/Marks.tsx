@@ -1,14 +1,11 @@
-import { Html } from '@react-three/drei';
-import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
-import { BufferGeometry, Float32BufferAttribute, type Group } from 'three';
+import { useEffect, useMemo } from 'react';
+import { BufferGeometry, Float32BufferAttribute } from 'three';
 import type { Vec3 } from '../../sim/index.ts';
 import { useView } from '../view/view.ts';
-import { ORDER } from './order.ts';
+import { Follow, Label } from './Mark.tsx';
+import { Metacentre } from './Metacentre.tsx';
 import { reachAlong, type ShownBait, type ShownLink } from './shown.ts';
-import { useTub } from './tub.ts';
 
-/** Under the page's own lists and messages. */
-const LAYERS: [number, number] = [10, 0];
 /** Clear of the back or flank, so that a number never lies on wood. */
 const CLEAR_MM = 3;
 /** A dozen words over a picture are enough: two centres and the water have theirs, links share the rest. */
@@ -48,6 +45,7 @@ export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly w
           <span>B</span>
         </Label>
       </Follow>
+      {camera !== 'top' && <Metacentre float={bait.float} line={plumb} />}
       {level && (
         <group position={[...waterEnd]}>
           <Label className="water-name">still water</Label>
@@ -68,38 +66,6 @@ function besideFlank(link: ShownLink): Vec3 {
 
 function middleOf(link: ShownLink): number {
   return (reachAlong([link], [1, 0, 0]) - reachAlong([link], [-1, 0, 0])) / 2;
-}
-
-interface FollowProps {
-  /** In the body frame. */
-  readonly point: Vec3;
-  readonly line?: BufferGeometry;
-  readonly children: ReactNode;
-}
-
-/** Stands upright in the world at a point of the body, wherever the body goes. */
-function Follow({ point, line, children }: FollowProps) {
-  const { looks, motion } = useTub();
-  const group = useRef<Group>(null);
-  const [x, y, z] = point;
-  useLayoutEffect(
-    () => motion.listen((worldFromBody) => group.current?.position.set(x, y, z).applyMatrix4(worldFromBody)),
-    [motion, x, y, z],
-  );
-  return (
-    <group ref={group}>
-      {line && <lineSegments geometry={line} material={looks.mark} renderOrder={ORDER.marks} frustumCulled={false} />}
-      {children}
-    </group>
-  );
-}
-
-function Label({ className, children }: { readonly className: string; readonly children: ReactNode }) {
-  return (
-    <Html center zIndexRange={LAYERS} className={`mark ${className}`} pointerEvents="none">
-      {children}
-    </Html>
-  );
 }
 
 /** The drafting mark: a circle with two opposite quarters filled. */
