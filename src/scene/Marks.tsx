@@ -2,7 +2,7 @@ import { useEffect, useMemo } from 'react';
 import { BufferGeometry, Float32BufferAttribute } from 'three';
 import type { Vec3 } from '../../sim/index.ts';
 import { useView } from '../view/view.ts';
-import { Follow, Label } from './Mark.tsx';
+import { Follow, Label, Labels } from './Mark.tsx';
 import { Metacentre } from './Metacentre.tsx';
 import { reachAlong, type ShownBait, type ShownLink } from './shown.ts';
 
@@ -10,6 +10,8 @@ import { reachAlong, type ShownBait, type ShownLink } from './shown.ts';
 const CLEAR_MM = 3;
 /** A dozen words over a picture are enough: two centres and the water have theirs, links share the rest. */
 const MOST_NUMBERS = 9;
+/** Ranks of the links' numbers begin after those of G, B, M and the water's name. */
+const FIRST_LINK = 4;
 /** Half the length of the line through a centre. */
 const PLUMB_MM = 9;
 
@@ -27,31 +29,33 @@ export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly w
   const numbered = camera === 'front' ? bait.links.slice(0, 1) : bait.links.filter((_, i) => i % step === 0);
   const level = camera === 'side';
   return (
-    <>
+    <Labels>
       {numbered.map((link) => (
         <Follow key={link.index} point={camera === 'top' ? besideFlank(link) : overBack(link)}>
-          <Label className="link-number">{link.index + 1}</Label>
+          <Label className="link-number" rank={FIRST_LINK + link.index}>
+            {link.index + 1}
+          </Label>
         </Follow>
       ))}
       <Follow point={bait.float.gravityCentre} line={plumb}>
-        <Label className="centre weight">
-          <CentreOfGravity />
-          <span>G</span>
+        <Label className="centre weight" rank={0} sign={WEIGHT}>
+          G
         </Label>
       </Follow>
       <Follow point={bait.float.buoyancyCentre} line={plumb}>
-        <Label className="centre lift">
-          <CentreOfBuoyancy />
-          <span>B</span>
+        <Label className="centre lift" rank={1} sign={LIFT}>
+          B
         </Label>
       </Follow>
       {camera !== 'top' && <Metacentre float={bait.float} line={plumb} />}
       {level && (
         <group position={[...waterEnd]}>
-          <Label className="water-name">still water</Label>
+          <Label className="water-name" rank={3}>
+            still water
+          </Label>
         </group>
       )}
-    </>
+    </Labels>
   );
 }
 
@@ -87,3 +91,7 @@ function CentreOfBuoyancy() {
     </svg>
   );
 }
+
+/** Each letter on its own side: the two centres often lie close over each other. */
+const WEIGHT = { drawn: <CentreOfGravity />, wordsOn: 'right' } as const;
+const LIFT = { drawn: <CentreOfBuoyancy />, wordsOn: 'left' } as const;

@@ -24,9 +24,8 @@ export function Metacentre({ float, line }: MetacentreProps) {
   if (!asked || place === null) return null;
   return (
     <Follow point={place} line={line}>
-      <Label className="centre metacentre">
-        <Sign />
-        <span>M, GM {amountsIn(units).length(float.gm, { digits })}</span>
+      <Label className="centre metacentre" rank={2} sign={SIGN}>
+        M, GM {amountsIn(units).length(float.gm, { digits })}
       </Label>
     </Follow>
   );
@@ -41,3 +40,5 @@ function Sign() {
     </svg>
   );
 }
+
+const SIGN = { drawn: <Sign />, wordsOn: 'right' } as const;

@@ -54,10 +54,11 @@ function writeMarks(paper: CanvasRenderingContext2D, canvas: HTMLCanvasElement, 
       const [x, y] = [sign.left + sign.width / 2 - origin.left, sign.top + sign.height / 2 - origin.top];
       drawCentre(paper, x, y, (sign.width * 7) / 16, kindOf(mark));
     }
-    const words = mark.querySelector('span') ?? mark;
+    const words = mark.querySelector('span');
+    // a word without room is not written here either
+    if (words === null || getComputedStyle(words).visibility === 'hidden') continue;
     const box = words.getBoundingClientRect();
-    const inset = Number.parseFloat(getComputedStyle(words).paddingLeft) || 0;
-    paper.fillText(words.textContent ?? '', box.left - origin.left + inset, box.top + box.height / 2 - origin.top);
+    paper.fillText(words.textContent ?? '', box.left - origin.left, box.top + box.height / 2 - origin.top);
   }
   paper.restore();
 }

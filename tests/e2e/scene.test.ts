@@ -245,8 +245,21 @@ describe('what is written over the picture', () => {
   });
 });
 
+type Rectangle = { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+
+async function boxesOf(found: Locator): Promise<readonly Rectangle[]> {
+  const boxes = await Promise.all((await found.all()).map((one) => one.boundingBox()));
+  return boxes.flatMap((box) => (box === null ? [] : [box]));
+}
+
+/** Neither covers any of the other. */
+function apart(one: Rectangle, other: Rectangle): boolean {
+  const sideways = one.x + one.width <= other.x || other.x + other.width <= one.x;
+  return sideways || one.y + one.height <= other.y || other.y + other.height <= one.y;
+}
+
 describe('the metacentre', () => {
-  test('is marked GM over G by key M, no longer by a click, and never from the top', async () => {
+  test('is marked GM over G by key M in words clear of all others, no longer by a click, and never from the top', async () => {
     const tub = await openTub();
     await float(tub);
     const button = tub.page.getByRole('button', { name: 'Metacentre' });
@@ -268,6 +281,8 @@ describe('the metacentre', () => {
     if (!box || !sign) throw new Error('no mark');
     expect(Math.abs(sign.x + sign.width / 2 - box.x - (sheet.left + world.x * sheet.scale))).toBeLessThan(PIXEL);
     expect(Math.abs(sign.y + sign.height / 2 - box.y - (waterline - world.z * sheet.scale))).toBeLessThan(PIXEL);
+    const words = await boxesOf(tub.page.locator('.mark span'));
+    for (const [i, one] of words.entries()) for (const other of words.slice(0, i)) expect(apart(one, other)).toBe(true);
     await tub.page.keyboard.press('t');
     await mark.waitFor({ state: 'detached' });
     await tub.page.keyboard.press('f');
