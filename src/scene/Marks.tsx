@@ -1,23 +1,29 @@
-import { Html } from '@react-three/drei';
-import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
-import { BufferGeometry, Float32BufferAttribute, type Group } from 'three';
+import { type ReactNode, useEffect, useMemo } from 'react';
+import { BufferGeometry, Float32BufferAttribute } from 'three';
 import type { Vec3 } from '../../sim/index.ts';
 import { useView } from '../view/view.ts';
-import { ORDER } from './order.ts';
+import { Follow, Label, Labels } from './Mark.tsx';
+import { Metacentre } from './Metacentre.tsx';
 import { reachAlong, type ShownBait, type ShownLink } from './shown.ts';
-import { useTub } from './tub.ts';
 
-/** Under the page's own lists and messages. */
-const LAYERS: [number, number] = [10, 0];
 /** Clear of the back or flank, so that a number never lies on wood. */
 const CLEAR_MM = 3;
 /** A dozen words over a picture are enough: two centres and the water have theirs, links share the rest. */
 const MOST_NUMBERS = 9;
+/** Ranks of the links' numbers begin after those of G, B, M and the water's name. */
+const FIRST_LINK = 4;
 /** Half the length of the line through a centre. */
 const PLUMB_MM = 9;
 
+interface MarksProps {
+  readonly bait: ShownBait;
+  readonly waterEnd: Vec3;
+  /** More that is written over the picture. */
+  readonly children: ReactNode;
+}
+
 /** Numbers over the links, the two centres with the plumb line through each, and the name of the water's surface. */
-export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly waterEnd: Vec3 }) {
+export function Marks({ bait, waterEnd, children }: MarksProps) {
   const plumb = useMemo(() => {
     const line = new BufferGeometry();
     line.setAttribute('position', new Float32BufferAttribute([0, 0, -PLUMB_MM, 0, 0, PLUMB_MM], 3));
@@ -30,30 +36,34 @@ export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly w
   const numbered = camera === 'front' ? bait.links.slice(0, 1) : bait.links.filter((_, i) => i % step === 0);
   const level = camera === 'side';
   return (
-    <>
+    <Labels>
       {numbered.map((link) => (
         <Follow key={link.index} point={camera === 'top' ? besideFlank(link) : overBack(link)}>
-          <Label className="link-number">{link.index + 1}</Label>
+          <Label className="link-number" rank={FIRST_LINK + link.index}>
+            {link.index + 1}
+          </Label>
         </Follow>
       ))}
       <Follow point={bait.float.gravityCentre} line={plumb}>
-        <Label className="centre weight">
-          <CentreOfGravity />
-          <span>G</span>
+        <Label className="centre weight" rank={0} sign={WEIGHT}>
+          G
         </Label>
       </Follow>
       <Follow point={bait.float.buoyancyCentre} line={plumb}>
-        <Label className="centre lift">
-          <CentreOfBuoyancy />
-          <span>B</span>
+        <Label className="centre lift" rank={1} sign={LIFT}>
+          B
         </Label>
       </Follow>
+      {camera !== 'top' && <Metacentre float={bait.float} line={plumb} />}
       {level && (
         <group position={[...waterEnd]}>
-          <Label className="water-name">still water</Label>
+          <Label className="water-name" rank={3}>
+            still water
+          </Label>
         </group>
       )}
-    </>
+      {children}
+    </Labels>
   );
 }
 
@@ -68,38 +78,6 @@ function besideFlank(link: ShownLink): Vec3 {
 
 function middleOf(link: ShownLink): number {
   return (reachAlong([link], [1, 0, 0]) - reachAlong([link], [-1, 0, 0])) / 2;
-}
-
-interface FollowProps {
-  /** In the body frame. */
-  readonly point: Vec3;
-  readonly line?: BufferGeometry;
-  readonly children: ReactNode;
-}
-
-/** Stands upright in the world at a point of the body, wherever the body goes. */
-export function Follow({ point, line, children }: FollowProps) {
-  const { looks, motion } = useTub();
-  const group = useRef<Group>(null);
-  const [x, y, z] = point;
-  useLayoutEffect(
-    () => motion.listen((worldFromBody) => group.current?.position.set(x, y, z).applyMatrix4(worldFromBody)),
-    [motion, x, y, z],
-  );
-  return (
-    <group ref={group}>
-      {line && <lineSegments geometry={line} material={looks.mark} renderOrder={ORDER.marks} frustumCulled={false} />}
-      {children}
-    </group>
-  );
-}
-
-export function Label({ className, children }: { readonly className: string; readonly children: ReactNode }) {
-  return (
-    <Html center zIndexRange={LAYERS} className={`mark ${className}`} pointerEvents="none">
-      {children}
-    </Html>
-  );
 }
 
 /** The drafting mark: a circle with two opposite quarters filled. */
@@ -121,3 +99,7 @@ function CentreOfBuoyancy() {
     </svg>
   );
 }
+
+/** Each letter on its own side: the two centres often lie close over each other. */
+const WEIGHT = { drawn: <CentreOfGravity />, wordsOn: 'right' } as const;
+const LIFT = { drawn: <CentreOfBuoyancy />, wordsOn: 'left' } as const;

@@ -52,18 +52,26 @@ function writeMarks(paper: CanvasRenderingContext2D, canvas: HTMLCanvasElement, 
     const sign = mark.querySelector('svg')?.getBoundingClientRect();
     if (sign !== undefined) {
       const [x, y] = [sign.left + sign.width / 2 - origin.left, sign.top + sign.height / 2 - origin.top];
-      drawCentre(paper, x, y, (sign.width * 7) / 16, mark.classList.contains('weight'));
+      drawCentre(paper, x, y, (sign.width * 7) / 16, kindOf(mark));
     }
-    const words = mark.querySelector('span') ?? mark;
+    const words = mark.querySelector('span');
+    // a word without room is not written here either
+    if (words === null || getComputedStyle(words).visibility === 'hidden') continue;
     const box = words.getBoundingClientRect();
-    const inset = Number.parseFloat(getComputedStyle(words).paddingLeft) || 0;
-    paper.fillText(words.textContent ?? '', box.left - origin.left + inset, box.top + box.height / 2 - origin.top);
+    paper.fillText(words.textContent ?? '', box.left - origin.left, box.top + box.height / 2 - origin.top);
   }
   paper.restore();
 }
 
-/** The drafting marks: of weight with two opposite quarters filled, of lift with a cross. */
-function drawCentre(paper: CanvasRenderingContext2D, x: number, y: number, radius: number, isWeight: boolean): void {
+type Kind = 'weight' | 'lift' | 'metacentre';
+
+function kindOf({ classList }: Element): Kind {
+  if (classList.contains('weight')) return 'weight';
+  return classList.contains('lift') ? 'lift' : 'metacentre';
+}
+
+/** The drafting marks: of weight with two opposite quarters filled, of lift with a cross, M with its middle. */
+function drawCentre(paper: CanvasRenderingContext2D, x: number, y: number, radius: number, kind: Kind): void {
   const circle = new Path2D();
   circle.arc(x, y, radius, 0, 2 * Math.PI);
   const ink = paper.fillStyle;
@@ -72,12 +80,15 @@ function drawCentre(paper: CanvasRenderingContext2D, x: number, y: number, radiu
   paper.fillStyle = ink;
   paper.stroke(circle);
   const inside = new Path2D();
-  if (isWeight) {
+  if (kind === 'weight') {
     for (const from of [-Math.PI / 2, Math.PI / 2]) {
       inside.moveTo(x, y);
       inside.arc(x, y, radius, from, from + Math.PI / 2);
       inside.closePath();
     }
+    paper.fill(inside);
+  } else if (kind === 'metacentre') {
+    inside.arc(x, y, (radius * 2.4) / 7, 0, 2 * Math.PI);
     paper.fill(inside);
   } else {
     inside.moveTo(x - radius, y);

@@ -100,8 +100,9 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
         <Hooks hung={picture.hung} />
         {ghost && <Ghost bait={picture} float={ghost} />}
         <Water middle={room.middle} length={room.length} halfView={halfView} still={still} />
-        <TargetLine />
-        <Marks bait={picture} waterEnd={[rightEdge - WATER_NAME_PX / sheet.scale, 0, WATER_NAME_UP_PX / sheet.scale]} />
+        <Marks bait={picture} waterEnd={[rightEdge - WATER_NAME_PX / sheet.scale, 0, WATER_NAME_UP_PX / sheet.scale]}>
+          <TargetLine />
+        </Marks>
       </group>
     </TubContext>
   );

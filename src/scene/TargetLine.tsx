@@ -3,10 +3,12 @@ import { useLayoutEffect } from 'react';
 import { useAnswers } from '../engine/answers.ts';
 import { offMarkNumber, useAmounts } from '../view/amounts.ts';
 import { useView } from '../view/view.ts';
-import { Follow, Label } from './Marks.tsx';
+import { Follow, Label } from './Mark.tsx';
 import { setMark } from './materials.ts';
 import { useTub } from './tub.ts';
 
+/** After all that names a part. */
+const RANK = 20;
 /** Water this near to its mark is on it: a 0.0 at the line would only be in the way. */
 const NOTHING_MM = 0.05;
 
@@ -28,7 +30,9 @@ export function TargetLine() {
     .filter(({ off }) => Math.abs(off) >= NOTHING_MM)
     .map((place) => (
       <Follow key={place.at} point={[place.x, 0, place.mark]}>
-        <Label className="off-mark">{offMarkNumber(place, amounts)}</Label>
+        <Label className="off-mark" rank={RANK}>
+          {offMarkNumber(place, amounts)}
+        </Label>
       </Follow>
     ));
 }

@@ -23,6 +23,8 @@ export interface View {
   readonly selected: string | null;
   /** Another way to rest, drawn as a ghost in the same water: its number among the others of what is shown. */
   readonly ghost: number | null;
+  /** Whether the metacentre is marked beside the centres of weight and of lift. */
+  readonly metacentre: boolean;
   readonly sheet: Sheet;
 }
 
@@ -32,6 +34,7 @@ export const viewStore = createStore<View>()(() => ({
   units: 'mm-g',
   selected: null,
   ghost: null,
+  metacentre: false,
   sheet: { scale: 4, left: 24 },
 }));
 
@@ -52,6 +55,11 @@ export function showGhost(shown: View['shown'], ghost: number | null): void {
 
 export function lookFrom(camera: Camera): void {
   viewStore.setState({ camera });
+}
+
+/** Marks the metacentre, or no longer. */
+export function toggleMetacentre(): void {
+  viewStore.setState(({ metacentre }) => ({ metacentre: !metacentre }));
 }
 
 export function showUnits(units: UnitSystem): void {

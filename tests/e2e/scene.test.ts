@@ -268,6 +268,55 @@ describe('what is written over the picture', () => {
   });
 });
 
+type Rectangle = { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+
+async function boxesOf(found: Locator): Promise<readonly Rectangle[]> {
+  const boxes = await Promise.all((await found.all()).map((one) => one.boundingBox()));
+  return boxes.flatMap((box) => (box === null ? [] : [box]));
+}
+
+/** Neither covers any of the other. */
+function apart(one: Rectangle, other: Rectangle): boolean {
+  const sideways = one.x + one.width <= other.x || other.x + other.width <= one.x;
+  return sideways || one.y + one.height <= other.y || other.y + other.height <= one.y;
+}
+
+describe('the metacentre', () => {
+  test('is marked GM over G by key M in words clear of all others, no longer by a click, and never from the top', async () => {
+    const tub = await openTub();
+    await float(tub);
+    const button = tub.page.getByRole('button', { name: 'Metacentre' });
+    const mark = tub.page.locator('.mark.metacentre');
+    expect(await mark.count()).toBe(0);
+    await tub.page.keyboard.press('m');
+    await mark.waitFor();
+    expect(await button.getAttribute('aria-pressed')).toBe('true');
+    const { bait, waterline, sheet } = await expected(tub, 'whole');
+    const shown = (await mark.textContent()) ?? '';
+    expect(shown).toMatch(/^M, GM −?\d+(\.\d+)? mm$/);
+    expect(Math.abs(Number.parseFloat(shown.slice(6).replace('−', '-')) - bait.float.gm)).toBeLessThan(0.06);
+    await settled(tub);
+    const up = new Vector3(...bait.pose.up);
+    const world = new Vector3(...bait.float.gravityCentre)
+      .addScaledVector(up, bait.float.gm)
+      .applyMatrix4(worldFromBody(up, bait.pose.offset, new Matrix4()));
+    const [box, sign] = [await tub.water.boundingBox(), await mark.locator('svg').boundingBox()];
+    if (!box || !sign) throw new Error('no mark');
+    expect(Math.abs(sign.x + sign.width / 2 - box.x - (sheet.left + world.x * sheet.scale))).toBeLessThan(PIXEL);
+    expect(Math.abs(sign.y + sign.height / 2 - box.y - (waterline - world.z * sheet.scale))).toBeLessThan(PIXEL);
+    const words = await boxesOf(tub.page.locator('.mark span'));
+    for (const [i, one] of words.entries()) for (const other of words.slice(0, i)) expect(apart(one, other)).toBe(true);
+    await tub.page.keyboard.press('t');
+    await mark.waitFor({ state: 'detached' });
+    await tub.page.keyboard.press('f');
+    await mark.waitFor();
+    await button.click();
+    await mark.waitFor({ state: 'detached' });
+    expect(await button.getAttribute('aria-pressed')).toBe('false');
+    expect(tub.complaints).toEqual([]);
+  });
+});
+
 describe('a hand on the tub', () => {
   test('turns the bait, and one key brings the side view back as it was', async () => {
     const tub = await openTub();

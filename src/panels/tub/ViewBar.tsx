@@ -1,6 +1,6 @@
 import { useAnswers } from '../../engine/answers.ts';
 import { CAMERA_KEYS } from '../../view/keys.ts';
-import { type Camera, lookFrom, show, useView } from '../../view/view.ts';
+import { type Camera, lookFrom, show, toggleMetacentre, useView } from '../../view/view.ts';
 import { SavePicture } from './SavePicture.tsx';
 
 const CAMERAS: readonly { readonly camera: Exclude<Camera, 'free'>; readonly text: string }[] = [
@@ -15,6 +15,7 @@ const CAMERAS: readonly { readonly camera: Exclude<Camera, 'free'>; readonly tex
 export function ViewBar() {
   const camera = useView((view) => view.camera);
   const shown = useView((view) => view.shown);
+  const metacentre = useView((view) => view.metacentre);
   const links = useAnswers((answers) => answers.lastGood.bait.links);
   return (
     <div className="view-bar">
@@ -42,6 +43,10 @@ export function ViewBar() {
             onPress={() => lookFrom(from)}
           />
         ))}
+      </fieldset>
+      <fieldset>
+        <legend className="visually-hidden">Marked</legend>
+        <Word pressed={metacentre} keys="m" text="Metacentre" onPress={toggleMetacentre} />
       </fieldset>
       <SavePicture />
     </div>

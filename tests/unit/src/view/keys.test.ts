@@ -1,0 +1,29 @@
+import { afterAll, afterEach, expect, test, vi } from 'vitest';
+import { keyShortcut } from '../../../../src/view/keys.ts';
+import { viewStore } from '../../../../src/view/view.ts';
+
+// the shortcut asks whether the key went to an element that takes typing; here there is no page
+vi.stubGlobal('Element', class {});
+afterAll(() => vi.unstubAllGlobals());
+
+const pressed = (key: string, more: Partial<KeyboardEvent> = {}) =>
+  keyShortcut({ key, target: null, ...more } as KeyboardEvent, 3);
+
+const marked = () => viewStore.getState().metacentre;
+
+afterEach(() => viewStore.setState({ metacentre: false }));
+
+test('M marks the metacentre, and M again no longer', () => {
+  pressed('m');
+  expect(marked()).toBe(true);
+  pressed('M');
+  expect(marked()).toBe(false);
+});
+
+test('M held down marks it once, and with Ctrl it is the browser’s', () => {
+  pressed('m');
+  pressed('m', { repeat: true });
+  expect(marked()).toBe(true);
+  pressed('m', { ctrlKey: true });
+  expect(marked()).toBe(true);
+});
