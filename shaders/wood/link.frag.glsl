@@ -1,7 +1,11 @@
 /*
  * Wood of a link: grain, light, water over the wet part, and the waterline exactly where still water (height 0) cuts it.
+ * Where the bait is cut away, what is seen of it from inside is the cut face, a program of its own (CUT_FACE 1): flat,
+ * hatched, and dry, as sections are drawn.
  * Kinds: 0 skin, 1 fore face, 2 aft face, 3 slot.
  */
+#include <cut-away>
+#include <hatch>
 #include <noise>
 #include <grain>
 #include <lamp>
@@ -18,6 +22,8 @@ uniform vec3 uDeep;
 uniform vec3 uInk;
 uniform vec3 uWaterline;
 uniform float uPixelRatio;
+uniform float uCut_mm;
+uniform float uKept;
 /* Half width, lower z, upper z in mm; w: 1 opens fore, 2 opens aft, 0 none. */
 uniform vec4 uSlots_mm[SLOT_LIMIT];
 
@@ -25,28 +31,47 @@ varying vec3 vBody_mm;
 varying vec3 vScene_mm;
 varying vec3 vNormal;
 flat varying int vKind;
+flat varying vec3 vToEye;
 
 void main() {
   const float WATERLINE_PX = 1.5;
   const float EDGE_PX = 1.2;
+  const float HATCH_PX = 7.0;
+  const float HATCH_COVER = 0.55;
+  const float CUT_LIGHT = 0.92; // paler than any flank
+  const float CUT_PX = 2.0; // thick, as the edge of a section is
+  const float EDGE_ON = 1e-3;
   const float IN_THE_SHADE = 0.42; // slots see little of the window
 
   // before anything is thrown away: derivatives need their neighbours
   vec3 flatNormal = normalize(cross(dFdx(vScene_mm), dFdy(vScene_mm)));
   float year = grain(vBody_mm);
-  float waterline = drawnLine(vScene_mm.y, WATERLINE_PX * uPixelRatio);
+  float height_mm = vScene_mm.y;
+  if (CUT_FACE == 1) {
+    // the cut face stands where the ray to the eye comes through the plane, not where it starts
+    float toPlane_mm = (uCut_mm - vBody_mm.y) / (-uKept * max(-uKept * vToEye.y, EDGE_ON));
+    height_mm += toPlane_mm * viewMatrix[1][2];
+  }
+  float waterline = drawnLine(height_mm, WATERLINE_PX * uPixelRatio);
   float mouth_mm = 1e3;
   for (int i = 0; i < SLOT_LIMIT; i++) {
     if (int(uSlots_mm[i].w + 0.5) == vKind) mouth_mm = min(mouth_mm, slotMouth(vBody_mm, uSlots_mm[i]));
   }
   float edge = drawnLine(mouth_mm, 2.0 * EDGE_PX * uPixelRatio);
+  float cutEdge = drawnLine(vBody_mm.y - uCut_mm, 2.0 * CUT_PX * uPixelRatio);
   if (vKind != SKIN && vKind != SLOT && mouth_mm < 0.0) discard;
+  if (cutAway(vBody_mm, uCut_mm, uKept)) discard;
 
   vec3 normal = vKind == SKIN ? sceneNormal(normalize(vNormal), viewMatrix) : flatNormal;
   float light = lamp(normal) * (vKind == SLOT ? IN_THE_SHADE : 1.0);
   vec3 colour = uWood * mix(1.08, vKind == SKIN ? 0.8 : 0.7, year) * light;
   colour = underwater(colour, vScene_mm.y, uDeep);
-  if (vKind != SKIN && vKind != SLOT) colour = mix(colour, uInk, edge);
+  if (CUT_FACE == 1) {
+    colour = mix(uWood * CUT_LIGHT, uInk, HATCH_COVER * hatch(gl_FragCoord.xy, HATCH_PX * uPixelRatio));
+  } else {
+    colour = mix(colour, uInk, cutEdge);
+  }
+  if (CUT_FACE == 0 && vKind != SKIN && vKind != SLOT) colour = mix(colour, uInk, edge);
   gl_FragColor = vec4(mix(colour, uWaterline, waterline), 1.0);
   #include <colorspace_fragment>
 }

@@ -1,5 +1,6 @@
 import { useAnswers } from '../../engine/answers.ts';
-import { type Camera, lookFrom, show, useView } from '../../view/view.ts';
+import { type Camera, lookFrom, show, toggleCut, useView } from '../../view/view.ts';
+import { CutSlider } from './CutSlider.tsx';
 import { SavePicture } from './SavePicture.tsx';
 
 const CAMERAS: readonly { readonly camera: Camera; readonly text: string }[] = [
@@ -12,6 +13,7 @@ const CAMERAS: readonly { readonly camera: Camera; readonly text: string }[] = [
 export function ViewBar() {
   const camera = useView((view) => view.camera);
   const shown = useView((view) => view.shown);
+  const isCut = useView((view) => view.cut !== null);
   const links = useAnswers((answers) => answers.lastGood.bait.links);
   return (
     <div className="view-bar">
@@ -39,6 +41,11 @@ export function ViewBar() {
             onPress={() => lookFrom(from)}
           />
         ))}
+      </fieldset>
+      <fieldset className="cut-away">
+        <legend className="visually-hidden">Inside</legend>
+        <Word pressed={isCut} keys="c" text="Cut away" onPress={toggleCut} />
+        {isCut && <CutSlider />}
       </fieldset>
       <SavePicture />
     </div>
