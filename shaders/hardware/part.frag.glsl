@@ -1,10 +1,14 @@
-/* A metal part in plain sight: flat tint, light, a narrow shine, and the water over what is wet. */
+/*
+ * A part in plain sight: flat tint, light, a narrow shine, and the water over what is wet. uWet: 1, or 0 for what is shut
+ * in the wood.
+ */
 #include <lamp>
 #include <underwater>
 #include <scene-normal>
 
 uniform vec3 uTint;
 uniform vec3 uDeep;
+uniform float uWet;
 
 varying vec3 vScene_mm;
 varying vec3 vNormal;
@@ -15,6 +19,6 @@ void main() {
   vec3 toEye = normalize(vec3(viewMatrix[0][2], viewMatrix[1][2], viewMatrix[2][2]));
   float shine = pow(max(0.0, dot(normal, normalize(toEye + WINDOW))), 40.0);
   vec3 colour = uTint * lamp(normal) + 0.35 * shine;
-  gl_FragColor = vec4(underwater(colour, vScene_mm.y, uDeep), 1.0);
+  gl_FragColor = vec4(mix(colour, underwater(colour, vScene_mm.y, uDeep), uWet), 1.0);
   #include <colorspace_fragment>
 }

@@ -6,7 +6,10 @@ uniform vec2 uViewport_px;
 uniform float uWidth_px;
 uniform float uPixelRatio;
 
+varying vec3 vBody_mm;
+
 void main() {
+  vBody_mm = position;
   vec4 clip = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
   vec2 outward = (projectionMatrix * vec4(normalMatrix * normal, 0.0)).xy * uViewport_px;
   float size = length(outward);

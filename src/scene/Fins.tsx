@@ -25,7 +25,7 @@ function Fin({ mesh }: { readonly mesh: Mesh }) {
   return (
     <>
       <Part geometry={plate} look={looks.parts.fin} />
-      <lineSegments geometry={lines} material={looks.edge} renderOrder={ORDER.edges} />
+      <lineSegments geometry={lines} material={looks.finEdge} renderOrder={ORDER.edges} />
     </>
   );
 }

@@ -1,7 +1,7 @@
 import type { ThreeEvent } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useMemo } from 'react';
-import { show, viewStore } from '../view/view.ts';
-import { makeLinkMaterial, setSlots } from './materials.ts';
+import { show, useView, viewStore } from '../view/view.ts';
+import { makeCutFaceMaterial, makeLinkMaterial, setSlots } from './materials.ts';
 import { ORDER } from './order.ts';
 import type { ShownLink } from './shown.ts';
 import { useTub } from './tub.ts';
@@ -17,7 +17,15 @@ export function LinkMesh({ link }: { readonly link: ShownLink }) {
   const geometry = useAnswerGeometry(mesh);
   const tint = WOODS[link.index % WOODS.length] ?? WOODS[0];
   const wood = useMemo(() => makeLinkMaterial(shared, tint), [shared, tint]);
-  useEffect(() => () => wood.dispose(), [wood]);
+  const cutFace = useMemo(() => makeCutFaceMaterial(wood), [wood]);
+  useEffect(
+    () => () => {
+      wood.dispose();
+      cutFace.dispose();
+    },
+    [wood, cutFace],
+  );
+  const isCut = useView((view) => view.cut !== null);
   useLayoutEffect(() => setSlots(wood, slots), [wood, slots]);
 
   const focus = (event: ThreeEvent<MouseEvent>) => {
@@ -34,6 +42,7 @@ export function LinkMesh({ link }: { readonly link: ShownLink }) {
         frustumCulled={false}
         {...{ onDoubleClick: focus }}
       />
+      {isCut && <mesh geometry={geometry.whole} material={cutFace} renderOrder={ORDER.cutFace} frustumCulled={false} />}
       <mesh geometry={geometry.skin} material={looks.outline} renderOrder={ORDER.wood} frustumCulled={false} />
       <lineSegments geometry={geometry.edges} material={looks.edge} renderOrder={ORDER.edges} frustumCulled={false} />
     </>

@@ -32,7 +32,7 @@ export function Part({ geometry, look, position = [0, 0, 0], quaternion, scale =
       {...(quaternion === undefined ? {} : { quaternion })}
       {...(picks === undefined ? {} : { onClick: choose })}
     >
-      {look.seen && <mesh geometry={geometry} material={look.seen} renderOrder={ORDER.parts} />}
+      <mesh geometry={geometry} material={look.seen} renderOrder={ORDER.parts} />
       <mesh geometry={geometry} material={look.hidden} renderOrder={ORDER.hidden} />
     </group>
   );

@@ -1,10 +1,11 @@
 import { Canvas, useThree } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useMemo, useState } from 'react';
-import type { Float } from '../../sim/index.ts';
+import type { Float, Mm } from '../../sim/index.ts';
 import { useAnswers } from '../engine/answers.ts';
-import { pick, useView } from '../view/view.ts';
+import { cutWithin, pick, useView } from '../view/view.ts';
 import { Ballast } from './Ballast.tsx';
 import { CameraStand } from './CameraStand.tsx';
+import { CutPlane } from './CutPlane.tsx';
 import { Fins } from './Fins.tsx';
 import { Fittings } from './Fittings.tsx';
 import { SCENE_FROM_WORLD } from './frame.ts';
@@ -75,6 +76,11 @@ function ContextKeeper({ onLost }: { readonly onLost: () => void }) {
 function TubView({ picture, still }: { readonly picture: ShownBait; readonly still: boolean }) {
   const tub = useTubParts();
   const ghost = useGhost();
+  const cut = useCut();
+  // the side that is turned away from the viewer of the side view; starboard unless the bait lies on its back
+  const kept = picture.pose.up[2] < 0 ? -1 : 1;
+  // what is glued to wood that is gone goes with it
+  const fittings = picture.fittings.filter(({ at }) => cut === null || kept * (at[1] - cut) >= 0);
   const sheet = useView((view) => view.sheet);
   const size = useThree((state) => state.size);
   const room = useMemo(() => roomOf(picture), [picture]);
@@ -93,9 +99,10 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
             <LinkMesh key={link.index} link={link} />
           ))}
           <Fins fins={picture.fins} />
-          <Fittings fittings={picture.fittings} links={picture.links} />
+          <Fittings fittings={fittings} links={picture.links} />
           <Hardware eyes={picture.eyes} pins={picture.pins} />
           <Ballast holes={picture.holes} />
+          <CutPlane cut={cut} kept={kept} />
         </Posed>
         <Hooks hung={picture.hung} />
         {ghost && <Ghost bait={picture} float={ghost} />}
@@ -106,6 +113,13 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
       </group>
     </TubContext>
   );
+}
+
+/** Where what is shown is cut, within the newest body. */
+function useCut(): Mm | null {
+  const cut = useView((view) => view.cut);
+  const width = useAnswers(({ lastGood }) => lastGood.bait.design?.body.width);
+  return cut === null || width === undefined ? cut : cutWithin(cut, width);
 }
 
 /** The other rest that is to be drawn too, of what is shown; null for none. */

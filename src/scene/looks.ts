@@ -1,5 +1,6 @@
 import type { ShaderMaterial } from 'three';
 import {
+  makeCutDepthMaterial,
   makeEdgeMaterial,
   makeGhostMaterial,
   makeHiddenMaterial,
@@ -14,9 +15,9 @@ import {
 } from './materials.ts';
 import type { Palette } from './palette.ts';
 
-/** A part in plain sight and seen through wood; seen: null for what never leaves the wood. */
+/** A part in plain sight and seen through wood. */
 export interface Look {
-  readonly seen: ShaderMaterial | null;
+  readonly seen: ShaderMaterial;
   readonly hidden: ShaderMaterial;
 }
 
@@ -40,6 +41,8 @@ export type PartKind =
 export interface Looks {
   readonly outline: ShaderMaterial;
   readonly edge: ShaderMaterial;
+  readonly finEdge: ShaderMaterial;
+  readonly cutDepth: ShaderMaterial;
   readonly ghost: ShaderMaterial;
   /** Lines drawn over everything. */
   readonly mark: ShaderMaterial;
@@ -68,13 +71,20 @@ const FIN = '#8b8f6d';
 
 export function makeLooks(shared: Shared): Looks {
   const metal = (): Look => ({
-    seen: makePartMaterial(shared, STEEL),
+    seen: makePartMaterial(shared, STEEL, 1),
     hidden: makeHiddenMaterial(shared, STEEL, 'behind', FILL.metal),
   });
-  const inside = (fill: number): Look => ({ seen: null, hidden: makeHiddenMaterial(shared, PLUG, 'inside', fill) });
+  const inside = (fill: number): Look => {
+    const seen = makePartMaterial(shared, PLUG, 0);
+    // never in plain sight but where the bait is cut away
+    seen.visible = false;
+    return { seen, hidden: makeHiddenMaterial(shared, PLUG, 'inside', fill) };
+  };
   return {
     outline: makeOutlineMaterial(shared),
-    edge: makeEdgeMaterial(shared),
+    edge: makeEdgeMaterial(shared, 'wood'),
+    finEdge: makeEdgeMaterial(shared, 'fin'),
+    cutDepth: makeCutDepthMaterial(),
     ghost: makeGhostMaterial(shared),
     mark: makeMarkMaterial(shared),
     surface: makeSurfaceMaterial(shared),
@@ -117,13 +127,22 @@ export function paintLooks(looks: Looks, shared: Shared, palette: Palette): void
   };
   for (const kind of Object.keys(tints) as PartKind[]) {
     const { seen, hidden } = looks.parts[kind];
-    if (seen) setTint(seen, tints[kind]);
+    setTint(seen, tints[kind]);
     setTint(hidden, tints[kind]);
   }
 }
 
-export function disposeLooks(looks: Looks): void {
-  const parts = Object.values(looks.parts).flatMap(({ seen, hidden }) => (seen ? [seen, hidden] : [hidden]));
-  for (const material of [looks.outline, looks.edge, looks.ghost, looks.mark, looks.surface, looks.wash, ...parts])
-    material.dispose();
+/** What is inside the wood in plain sight, as it is when the bait is cut away, or hidden as ever. */
+const INSIDE: readonly PartKind[] = ['lead', 'plug', 'bore', 'pickedInside'];
+
+/** Shows the inside of a bait that is cut, or hides it again. */
+export function openLooks(looks: Looks, isCut: boolean): void {
+  for (const kind of INSIDE) looks.parts[kind].seen.visible = isCut;
+  // the far side of the skin is now the cut face, and the outline lies on it: it may not stand in its way
+  looks.outline.depthWrite = !isCut;
+}
+
+export function disposeLooks({ parts, ...lines }: Looks): void {
+  const ofParts = Object.values(parts).flatMap(({ seen, hidden }) => [seen, hidden]);
+  for (const material of [...Object.values(lines), ...ofParts]) material.dispose();
 }

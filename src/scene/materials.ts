@@ -4,6 +4,7 @@ import {
   BackSide,
   Color,
   CustomBlending,
+  DecrementStencilOp,
   DoubleSide,
   EqualStencilFunc,
   FrontSide,
@@ -48,6 +49,8 @@ export interface Shared {
   readonly uMark_mm: IUniform<Vector4>;
   readonly uRipple: IUniform<number>;
   readonly uTime_s: IUniform<number>;
+  readonly uCut_mm: IUniform<number>;
+  readonly uKept: IUniform<number>;
 }
 
 /** Slots that one link's faces can have: a link has two faces, and a slot needs more height than a pin's eye. */
@@ -58,6 +61,11 @@ const OPENS_NUMBER = { fore: 1, aft: 2 } as const;
 /** Pixels of wood are marked in the stencil, so that hidden parts show only through wood. */
 const WOOD = 1;
 const NOT_WOOD = 0;
+/** The cut face, until the plane it lies in has its depth; one above wood, so that it becomes wood by counting down. */
+const CUT_FACE = 2;
+
+/** Farther to port than any bait reaches: nothing is cut away. */
+const UNCUT_MM = -1e6;
 
 /** What wood and metal fade into under water, by day and by night. */
 const DEEP = '#2e7f8c';
@@ -82,7 +90,19 @@ export function makeShared(): Shared {
     uMark_mm: { value: new Vector4(0, 0, 0, 1) },
     uRipple: { value: 0 },
     uTime_s: { value: 0 },
+    ...uncut(),
   };
+}
+
+/** Uniforms of what stays whole when the bait is cut. */
+function uncut(): Pick<Shared, 'uCut_mm' | 'uKept'> {
+  return { uCut_mm: { value: UNCUT_MM }, uKept: { value: 1 } };
+}
+
+/** cut: y of the plane in the body frame, or null for none. kept: 1 where starboard of it stays, -1 where port does. */
+export function setCutPlane(shared: Shared, cut: Mm | null, kept: 1 | -1): void {
+  shared.uCut_mm.value = cut ?? UNCUT_MM;
+  shared.uKept.value = cut === null ? 1 : kept;
 }
 
 export function setPalette(shared: Shared, palette: Palette): void {
@@ -117,7 +137,7 @@ export function makeLinkMaterial(shared: Shared, tint: string): ShaderMaterial {
   return shaderMaterial({
     vertexShader: linkVertex,
     fragmentShader: linkFragment,
-    defines: { SLOT_LIMIT },
+    defines: { SLOT_LIMIT, CUT_FACE: 0 },
     side: FrontSide,
     ...stencilled(WOOD),
     // a hair behind its own edges, so that their lines are not eaten
@@ -125,10 +145,42 @@ export function makeLinkMaterial(shared: Shared, tint: string): ShaderMaterial {
     polygonOffsetFactor: 1,
     polygonOffsetUnits: 1,
     uniforms: {
-      ...pick(shared, 'uDeep', 'uInk', 'uWaterline', 'uPixelRatio', 'uMark_mm', 'uTime_s'),
+      ...pick(shared, 'uDeep', 'uInk', 'uWaterline', 'uPixelRatio', 'uMark_mm', 'uTime_s', 'uCut_mm', 'uKept'),
       uWood: { value: new Color(tint) },
       uSlots_mm: { value: Array.from({ length: SLOT_LIMIT }, () => new Vector4()) },
     },
+  });
+}
+
+/**
+ * The cut face of a link: where the first that a ray meets beyond the plane is the inside of its surface, the plane
+ * was in the wood.
+ */
+export function makeCutFaceMaterial(wood: ShaderMaterial): ShaderMaterial {
+  const { vertexShader, fragmentShader, defines, uniforms } = wood;
+  return new ShaderMaterial({
+    vertexShader,
+    fragmentShader,
+    defines: { ...defines, CUT_FACE: 1 },
+    uniforms,
+    side: BackSide,
+    ...stencilled(CUT_FACE),
+  });
+}
+
+/** Gives cut faces the depth of their plane, so that what stands before it is in plain sight and what is behind it hidden. */
+export function makeCutDepthMaterial(): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: edgeVertex,
+    fragmentShader: inkFragment,
+    colorWrite: false,
+    side: DoubleSide,
+    depthFunc: AlwaysDepth,
+    stencilWrite: true,
+    stencilFunc: EqualStencilFunc,
+    stencilRef: CUT_FACE,
+    stencilZPass: DecrementStencilOp,
+    uniforms: { ...uncut(), uInk: { value: new Color() }, uCover: { value: 1 } },
   });
 }
 
@@ -149,21 +201,25 @@ export function makeOutlineMaterial(shared: Shared): ShaderMaterial {
     fragmentShader: inkFragment,
     side: BackSide,
     uniforms: {
-      ...pick(shared, 'uInk', 'uViewport_px', 'uPixelRatio'),
+      ...pick(shared, 'uInk', 'uViewport_px', 'uPixelRatio', 'uCut_mm', 'uKept'),
       uWidth_px: { value: OUTLINE_PX },
       uCover: { value: 1 },
     },
   });
 }
 
-/** Rims of joint faces, as lines. */
-export function makeEdgeMaterial(shared: Shared): ShaderMaterial {
+/** Rims, as lines: of joint faces, which are cut with their wood, and of fins, which stay whole. */
+export function makeEdgeMaterial(shared: Shared, of: 'wood' | 'fin'): ShaderMaterial {
   return shaderMaterial({
     vertexShader: edgeVertex,
     fragmentShader: inkFragment,
     transparent: true,
     depthWrite: false,
-    uniforms: { ...pick(shared, 'uInk'), uCover: { value: 0.8 } },
+    uniforms: {
+      ...pick(shared, 'uInk'),
+      ...(of === 'wood' ? pick(shared, 'uCut_mm', 'uKept') : uncut()),
+      uCover: { value: 0.8 },
+    },
   });
 }
 
@@ -175,7 +231,7 @@ export function makeMarkMaterial(shared: Shared): ShaderMaterial {
     transparent: true,
     depthTest: false,
     depthWrite: false,
-    uniforms: { ...pick(shared, 'uInk'), uCover: { value: 0.9 } },
+    uniforms: { ...pick(shared, 'uInk'), ...uncut(), uCover: { value: 0.9 } },
   });
 }
 
@@ -187,17 +243,17 @@ export function makeGhostMaterial(shared: Shared): ShaderMaterial {
     transparent: true,
     depthWrite: false,
     side: FrontSide,
-    uniforms: { ...pick(shared, 'uInk'), uCover: { value: 0.16 } },
+    uniforms: { ...pick(shared, 'uInk'), ...uncut(), uCover: { value: 0.16 } },
   });
 }
 
-/** A metal part where nothing stands before it. */
-export function makePartMaterial(shared: Shared, tint: string): ShaderMaterial {
+/** A part where nothing stands before it. wet: 0 for what is shut in the wood, which no water tints. */
+export function makePartMaterial(shared: Shared, tint: string, wet: 0 | 1): ShaderMaterial {
   return shaderMaterial({
     vertexShader: partVertex,
     fragmentShader: partFragment,
     ...stencilled(NOT_WOOD),
-    uniforms: { ...pick(shared, 'uDeep'), uTint: { value: new Color(tint) } },
+    uniforms: { ...pick(shared, 'uDeep'), uTint: { value: new Color(tint) }, uWet: { value: wet } },
   });
 }
 

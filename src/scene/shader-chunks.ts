@@ -1,3 +1,4 @@
+import cutAway from '../../shaders/lib/cut-away.glsl?raw';
 import drawnLine from '../../shaders/lib/drawn-line.glsl?raw';
 import fresnel from '../../shaders/lib/fresnel.glsl?raw';
 import hatch from '../../shaders/lib/hatch.glsl?raw';
@@ -15,6 +16,7 @@ import grain from '../../shaders/wood/grain.glsl?raw';
 /** Our own pieces, by the name that `#include <name>` asks for. */
 const CHUNKS: Readonly<Record<string, string>> = {
   caustic,
+  'cut-away': cutAway,
   'drawn-line': drawnLine,
   fresnel,
   grain,

@@ -1,4 +1,4 @@
-import { type Camera, lookFrom, show, toggleMetacentre } from './view.ts';
+import { type Camera, lookFrom, show, toggleCut, toggleMetacentre } from './view.ts';
 
 /** The key that looks from there. */
 export const CAMERA_KEYS: Readonly<Record<Exclude<Camera, 'free'>, string>> = {
@@ -12,11 +12,12 @@ export const CAMERA_KEYS: Readonly<Record<Exclude<Camera, 'free'>, string>> = {
 const CAMERAS = new Map(Object.entries(CAMERA_KEYS).map(([camera, key]) => [key, camera as Camera]));
 
 /** Where a letter or a digit already means something: text being typed, and lists that jump to what is typed. */
-const TAKES_TYPING = 'input, textarea, select, [contenteditable], [role=listbox], [aria-haspopup=listbox]';
+const TAKES_TYPING =
+  'input:not([type=range]), textarea, select, [contenteditable], [role=listbox], [aria-haspopup=listbox]';
 
 /**
  * Single keys: 1 to 9 show one link, 0 or Escape the whole bait, letters look from where CAMERA_KEYS says, M marks the
- * metacentre.
+ * metacentre, C cuts away.
  */
 export function keyShortcut(event: KeyboardEvent, linkCount: number): void {
   if (event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
@@ -24,6 +25,7 @@ export function keyShortcut(event: KeyboardEvent, linkCount: number): void {
   if (camera !== undefined) lookFrom(camera);
   // a key held down would make it flicker
   if (event.key.toLowerCase() === 'm' && !event.repeat) toggleMetacentre();
+  if (event.key.toLowerCase() === 'c' && !event.repeat) toggleCut();
   if (event.key === '0' || event.key === 'Escape') show('whole');
   const link = /^[1-9]$/.test(event.key) ? Number(event.key) - 1 : null;
   if (link !== null && link < linkCount) show(link);

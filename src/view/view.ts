@@ -25,6 +25,8 @@ export interface View {
   readonly ghost: number | null;
   /** Whether the metacentre is marked beside the centres of weight and of lift. */
   readonly metacentre: boolean;
+  /** Where the bait is cut away, in mm to starboard of its centre plane: wood nearer to the viewer is gone. null: whole. */
+  readonly cut: number | null;
   readonly sheet: Sheet;
 }
 
@@ -35,6 +37,7 @@ export const viewStore = createStore<View>()(() => ({
   selected: null,
   ghost: null,
   metacentre: false,
+  cut: null,
   sheet: { scale: 4, left: 24 },
 }));
 
@@ -51,6 +54,20 @@ export function show(shown: View['shown']): void {
 /** Draws another rest of the whole bait or of a link as a ghost beside it, or none any more. */
 export function showGhost(shown: View['shown'], ghost: number | null): void {
   viewStore.setState({ shown, ghost });
+}
+
+/** Cuts the bait away at its centre plane, or makes it whole again. */
+export function toggleCut(): void {
+  viewStore.setState(({ cut }) => ({ cut: cut === null ? 0 : null }));
+}
+
+export function cutAt(cut: number): void {
+  viewStore.setState({ cut });
+}
+
+/** Where a body of this width is cut: a plane set on a wider one stays within it. */
+export function cutWithin(cut: number, width: number): number {
+  return Math.min(width / 2, Math.max(-width / 2, cut));
 }
 
 export function lookFrom(camera: Camera): void {

@@ -238,6 +238,104 @@ test.each([
   expect(sameTo(await settled(tub), side)).toBe(false);
 });
 
+describe('the bait cut away', () => {
+  /** A point of the body on the picture, pixels. */
+  async function placed(tub: Tub) {
+    const { bait, waterline, sheet } = await expected(tub, 'whole');
+    const turn = worldFromBody(new Vector3(...bait.pose.up), bait.pose.offset, new Matrix4());
+    const at = (place: readonly [number, number, number]) => {
+      const world = new Vector3(...place).applyMatrix4(turn);
+      return [Math.floor(sheet.left + world.x * sheet.scale), Math.floor(waterline - world.z * sheet.scale)] as const;
+    };
+    return { bait, at };
+  }
+
+  const brightness = (colour: readonly number[]) => colour[0] + colour[1] + colour[2];
+  /** So many pixels of a row from a place on. */
+  const rowFrom = (picture: Picture, [x, y]: readonly [number, number], count: number) =>
+    Array.from({ length: count }, (_, i) => picture.at(x + i, y));
+  /** How often a row goes from light to dark or back. */
+  const strokes = (row: readonly (readonly number[])[]) => {
+    const values = row.map(brightness);
+    const middle = (Math.max(...values) + Math.min(...values)) / 2;
+    return values.filter((value, i) => i > 0 && value > middle !== values[i - 1] > middle).length;
+  };
+  const spread = (row: readonly (readonly number[])[]) => {
+    const values = row.map(brightness);
+    return Math.max(...values) - Math.min(...values);
+  };
+
+  test('at its middle shows lead in plain sight, in its own colour, and the wood round it hatched', async () => {
+    const tub = await openTub();
+    await float(tub);
+    const { bait, at } = await placed(tub);
+    const [hole] = bait.holes;
+    if (!hole?.lead) throw new Error(`${BAIT} has no lead`);
+    const deep = (hole.lead.from + hole.lead.to) / 2;
+    const [x, y] = at([0, 1, 2].map((i) => hole.mouth[i] + hole.inward[i] * deep) as [number, number, number]);
+    const lead = (picture: Picture) => rowFrom(picture, [x - 5, y], 10);
+    // over the lead, before the upper eyes of the joint
+    const clear = at([28, 0, 14]);
+    const whole = await settled(tub);
+    await tub.page.keyboard.press('c');
+    const cut = await settled(tub);
+    // LEAD of src/scene/looks.ts, in the lamp's light on a round slug
+    expect(unlike(cut.at(x, y), [0x56, 0x60, 0x69, 255])).toBeLessThan(45);
+    expect(spread(lead(cut))).toBeLessThan(15);
+    expect(spread(lead(whole))).toBeGreaterThan(25);
+    // a stroke every 7 pixels of 70 has two sides
+    const hatched = rowFrom(cut, clear, 70);
+    expect(strokes(hatched)).toBeGreaterThanOrEqual(18);
+    expect(strokes(hatched)).toBeLessThanOrEqual(21);
+    expect(spread(hatched)).toBeGreaterThan(100);
+    // slanted at 45°: a pixel down and a pixel to the right it is the same
+    const below = rowFrom(cut, [clear[0] + 3, clear[1] + 3], 70);
+    const offset = hatched.map((colour, i) => Math.abs(brightness(colour) - brightness(below[i])));
+    expect(Math.max(...offset)).toBeLessThan(30);
+    // wood in its own tint
+    expect(hatched.every(([red, , blue]) => red > blue)).toBe(true);
+    await tub.page.keyboard.press('c');
+    expect(sameTo(await settled(tub), whole)).toBe(true);
+    expect(tub.complaints).toEqual([]);
+  });
+
+  test('nearer to the viewer keeps the lead behind the plane hidden', async () => {
+    const tub = await openTub();
+    await float(tub);
+    const { bait, at } = await placed(tub);
+    const [hole] = bait.holes;
+    if (!hole?.lead) throw new Error(`${BAIT} has no lead`);
+    const deep = (hole.lead.from + hole.lead.to) / 2;
+    const [x, y] = at([0, 1, 2].map((i) => hole.mouth[i] + hole.inward[i] * deep) as [number, number, number]);
+    await tub.page.keyboard.press('c');
+    const slider = tub.page.getByRole('slider', { name: 'Cut at' });
+    await slider.focus();
+    const steps = 2 * Math.ceil(hole.diameter / 2 + 1);
+    for (let i = 0; i < steps; i++) await tub.page.keyboard.press('ArrowLeft');
+    expect(await slider.getAttribute('aria-valuetext')).toBe(`${(steps / 2).toFixed(1)} mm to port`);
+    const row = rowFrom(await settled(tub), [x - 5, y], 10);
+    expect(spread(row)).toBeGreaterThan(25);
+  });
+
+  test('has a slider in the units of the page that leaves the keys of the view to the view', async () => {
+    const tub = await openTub();
+    await tub.page.getByRole('button', { name: 'Cut away' }).click();
+    const slider = tub.page.getByRole('slider', { name: 'Cut at' });
+    await slider.focus();
+    expect(await slider.getAttribute('aria-valuetext')).toBe('at the middle');
+    await tub.page.keyboard.press('End');
+    expect(await slider.getAttribute('aria-valuetext')).toBe('10.0 mm to starboard');
+    await tub.page.keyboard.press('t');
+    expect(await tub.page.getByRole('button', { name: 'Top', exact: true }).getAttribute('aria-pressed')).toBe('true');
+    await tub.page.getByText('in, oz', { exact: true }).click();
+    expect(await slider.getAttribute('aria-valuetext')).toMatch(/in to starboard$/);
+    await slider.focus();
+    await tub.page.keyboard.press('c');
+    expect(await slider.count()).toBe(0);
+    expect(tub.complaints).toEqual([]);
+  });
+});
+
 describe('what is written over the picture', () => {
   test('is a number for each link, both centres and the water’s name, and no more than a dozen in all', async () => {
     const tub = await openTub();

@@ -1,6 +1,7 @@
 import { useAnswers } from '../../engine/answers.ts';
 import { CAMERA_KEYS } from '../../view/keys.ts';
-import { type Camera, lookFrom, show, toggleMetacentre, useView } from '../../view/view.ts';
+import { type Camera, lookFrom, show, toggleCut, toggleMetacentre, useView } from '../../view/view.ts';
+import { CutSlider } from './CutSlider.tsx';
 import { SavePicture } from './SavePicture.tsx';
 
 const CAMERAS: readonly { readonly camera: Exclude<Camera, 'free'>; readonly text: string }[] = [
@@ -16,6 +17,7 @@ export function ViewBar() {
   const camera = useView((view) => view.camera);
   const shown = useView((view) => view.shown);
   const metacentre = useView((view) => view.metacentre);
+  const isCut = useView((view) => view.cut !== null);
   const links = useAnswers((answers) => answers.lastGood.bait.links);
   return (
     <div className="view-bar">
@@ -47,6 +49,11 @@ export function ViewBar() {
       <fieldset>
         <legend className="visually-hidden">Marked</legend>
         <Word pressed={metacentre} keys="m" text="Metacentre" onPress={toggleMetacentre} />
+      </fieldset>
+      <fieldset className="cut-away">
+        <legend className="visually-hidden">Inside</legend>
+        <Word pressed={isCut} keys="c" text="Cut away" onPress={toggleCut} />
+        {isCut && <CutSlider />}
       </fieldset>
       <SavePicture />
     </div>

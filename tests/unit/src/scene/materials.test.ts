@@ -13,7 +13,7 @@ const materials: readonly (readonly [string, ShaderMaterial])[] = [
   ['link', link],
   ...Object.entries(looks),
   ...Object.entries(parts).flatMap(([kind, { seen, hidden }]) => [
-    ...(seen ? [[`${kind} seen`, seen] as const] : []),
+    [`${kind} seen`, seen] as const,
     [`${kind} hidden`, hidden] as const,
   ]),
 ];
