@@ -1,8 +1,9 @@
 import { Html } from '@react-three/drei';
 import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { BufferGeometry, Float32BufferAttribute, type Group } from 'three';
-import type { Vec3 } from '../../sim/index.ts';
+import type { Mm, Vec3 } from '../../sim/index.ts';
 import { useView } from '../view/view.ts';
+import { PulledInWorld } from './Apart.tsx';
 import { ORDER } from './order.ts';
 import { reachAlong, type ShownBait, type ShownLink } from './shown.ts';
 import { useTub } from './tub.ts';
@@ -16,8 +17,19 @@ const MOST_NUMBERS = 9;
 /** Half the length of the line through a centre. */
 const PLUMB_MM = 9;
 
-/** Numbers over the links, the two centres with the plumb line through each, and the name of the water's surface. */
-export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly waterEnd: Vec3 }) {
+interface MarksProps {
+  readonly bait: ShownBait;
+  readonly waterEnd: Vec3;
+  /** Links are pulled apart, and how far each goes then. */
+  readonly apart: boolean;
+  readonly shifts: readonly Mm[];
+}
+
+/**
+ * Numbers over the links, the two centres with the plumb line through each, and the name of the water's surface. Links
+ * that are apart have no centres in common.
+ */
+export function Marks({ bait, waterEnd, apart, shifts }: MarksProps) {
   const plumb = useMemo(() => {
     const line = new BufferGeometry();
     line.setAttribute('position', new Float32BufferAttribute([0, 0, -PLUMB_MM, 0, 0, PLUMB_MM], 3));
@@ -32,22 +44,28 @@ export function Marks({ bait, waterEnd }: { readonly bait: ShownBait; readonly w
   return (
     <>
       {numbered.map((link) => (
-        <Follow key={link.index} point={camera === 'top' ? besideFlank(link) : overBack(link)}>
-          <Label className="link-number">{link.index + 1}</Label>
-        </Follow>
+        <PulledInWorld key={link.index} by={shifts[bait.links.indexOf(link)] ?? 0}>
+          <Follow point={camera === 'top' ? besideFlank(link) : overBack(link)}>
+            <Label className="link-number">{link.index + 1}</Label>
+          </Follow>
+        </PulledInWorld>
       ))}
-      <Follow point={bait.float.gravityCentre} line={plumb}>
-        <Label className="centre weight">
-          <CentreOfGravity />
-          <span>G</span>
-        </Label>
-      </Follow>
-      <Follow point={bait.float.buoyancyCentre} line={plumb}>
-        <Label className="centre lift">
-          <CentreOfBuoyancy />
-          <span>B</span>
-        </Label>
-      </Follow>
+      {!apart && (
+        <>
+          <Follow point={bait.float.gravityCentre} line={plumb}>
+            <Label className="centre weight">
+              <CentreOfGravity />
+              <span>G</span>
+            </Label>
+          </Follow>
+          <Follow point={bait.float.buoyancyCentre} line={plumb}>
+            <Label className="centre lift">
+              <CentreOfBuoyancy />
+              <span>B</span>
+            </Label>
+          </Follow>
+        </>
+      )}
       {level && (
         <group position={[...waterEnd]}>
           <Label className="water-name">still water</Label>

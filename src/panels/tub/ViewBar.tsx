@@ -1,7 +1,8 @@
 import { useAnswers } from '../../engine/answers.ts';
-import { CAMERA_KEYS } from '../../view/keys.ts';
-import { type Camera, lookFrom, show, useView } from '../../view/view.ts';
+import { APART_KEY, CAMERA_KEYS } from '../../view/keys.ts';
+import { type Camera, lookFrom, pullApart, show, useView } from '../../view/view.ts';
 import { SavePicture } from './SavePicture.tsx';
+import { useIsApart } from './use-is-apart.ts';
 
 const CAMERAS: readonly { readonly camera: Exclude<Camera, 'free'>; readonly text: string }[] = [
   { camera: 'side', text: 'Side' },
@@ -16,6 +17,7 @@ export function ViewBar() {
   const camera = useView((view) => view.camera);
   const shown = useView((view) => view.shown);
   const links = useAnswers((answers) => answers.lastGood.bait.links);
+  const apart = useIsApart();
   return (
     <div className="view-bar">
       <fieldset>
@@ -42,6 +44,15 @@ export function ViewBar() {
             onPress={() => lookFrom(from)}
           />
         ))}
+        {links !== undefined && links.length > 1 && (
+          <Word
+            pressed={apart}
+            keys={APART_KEY}
+            text="Apart"
+            disabled={shown !== 'whole'}
+            onPress={() => pullApart(!apart)}
+          />
+        )}
       </fieldset>
       <SavePicture />
     </div>
@@ -52,15 +63,17 @@ interface WordProps {
   readonly pressed: boolean;
   readonly keys: string;
   readonly text: string;
+  readonly disabled?: boolean;
   onPress(): void;
 }
 
-function Word({ pressed, keys, text, onPress }: WordProps) {
+function Word({ pressed, keys, text, disabled = false, onPress }: WordProps) {
   return (
     <button
       type="button"
       aria-pressed={pressed}
       aria-keyshortcuts={keys}
+      disabled={disabled}
       title={`Key ${keys.toUpperCase()}`}
       onClick={onPress}
     >
