@@ -31,7 +31,9 @@ export function shiftsOf({ links }: ShownBait): readonly Mm[] {
 /** The sheet that a picture is drawn at which needs more room than the sheet has: smaller, about the same middle. */
 export function shrunkSheet(sheet: Sheet, size: TubSize, room: Room): Sheet {
   const middlePx = sheet.left + room.middle * sheet.scale;
-  const scale = Math.min(sheet.scale, scaleToFit(size, room, middlePx));
+  const fitting = scaleToFit(size, room, middlePx);
+  // none fits while the sheet is still laid out for another size of the tub
+  const scale = fitting > 0 ? Math.min(sheet.scale, fitting) : sheet.scale;
   return { scale, left: middlePx - room.middle * scale };
 }
 
