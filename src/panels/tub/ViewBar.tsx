@@ -32,6 +32,15 @@ export function ViewBar() {
             onPress={() => show(index)}
           />
         ))}
+        {links !== undefined && links.length > 1 && (
+          <Word
+            pressed={apart}
+            keys={APART_KEY}
+            text="Apart"
+            disabled={shown !== 'whole'}
+            onPress={() => pullApart(!apart)}
+          />
+        )}
       </fieldset>
       <fieldset>
         <legend className="visually-hidden">Seen from</legend>
@@ -44,15 +53,6 @@ export function ViewBar() {
             onPress={() => lookFrom(from)}
           />
         ))}
-        {links !== undefined && links.length > 1 && (
-          <Word
-            pressed={apart}
-            keys={APART_KEY}
-            text="Apart"
-            disabled={shown !== 'whole'}
-            onPress={() => pullApart(!apart)}
-          />
-        )}
       </fieldset>
       <SavePicture />
     </div>
