@@ -74,7 +74,7 @@ function Word({ pressed, keys, text, disabled = false, onPress }: WordProps) {
       aria-pressed={pressed}
       aria-keyshortcuts={keys}
       disabled={disabled}
-      title={`Key ${keys.toUpperCase()}`}
+      title={disabled ? 'Only with the whole bait' : `Key ${keys.toUpperCase()}`}
       onClick={onPress}
     >
       {text}
