@@ -1,7 +1,8 @@
 import { type ReactNode, useEffect, useMemo } from 'react';
 import { BufferGeometry, Float32BufferAttribute } from 'three';
-import type { Vec3 } from '../../sim/index.ts';
+import type { Mm, Vec3 } from '../../sim/index.ts';
 import { useView } from '../view/view.ts';
+import { PulledInWorld } from './Apart.tsx';
 import { Follow, Label, Labels } from './Mark.tsx';
 import { Metacentre } from './Metacentre.tsx';
 import { reachAlong, type ShownBait, type ShownLink } from './shown.ts';
@@ -18,12 +19,18 @@ const PLUMB_MM = 9;
 interface MarksProps {
   readonly bait: ShownBait;
   readonly waterEnd: Vec3;
+  /** Links are pulled apart, and how far each goes then. */
+  readonly apart: boolean;
+  readonly shifts: readonly Mm[];
   /** More that is written over the picture. */
   readonly children: ReactNode;
 }
 
-/** Numbers over the links, the two centres with the plumb line through each, and the name of the water's surface. */
-export function Marks({ bait, waterEnd, children }: MarksProps) {
+/**
+ * Numbers over the links, the two centres with the plumb line through each, and the name of the water's surface. Links
+ * that are apart have no centres in common.
+ */
+export function Marks({ bait, waterEnd, apart, shifts, children }: MarksProps) {
   const plumb = useMemo(() => {
     const line = new BufferGeometry();
     line.setAttribute('position', new Float32BufferAttribute([0, 0, -PLUMB_MM, 0, 0, PLUMB_MM], 3));
@@ -38,23 +45,29 @@ export function Marks({ bait, waterEnd, children }: MarksProps) {
   return (
     <Labels>
       {numbered.map((link) => (
-        <Follow key={link.index} point={camera === 'top' ? besideFlank(link) : overBack(link)}>
-          <Label className="link-number" rank={FIRST_LINK + link.index}>
-            {link.index + 1}
-          </Label>
-        </Follow>
+        <PulledInWorld key={link.index} by={shifts[bait.links.indexOf(link)] ?? 0}>
+          <Follow point={camera === 'top' ? besideFlank(link) : overBack(link)}>
+            <Label className="link-number" rank={FIRST_LINK + link.index}>
+              {link.index + 1}
+            </Label>
+          </Follow>
+        </PulledInWorld>
       ))}
-      <Follow point={bait.float.gravityCentre} line={plumb}>
-        <Label className="centre weight" rank={0} sign={WEIGHT}>
-          G
-        </Label>
-      </Follow>
-      <Follow point={bait.float.buoyancyCentre} line={plumb}>
-        <Label className="centre lift" rank={1} sign={LIFT}>
-          B
-        </Label>
-      </Follow>
-      {camera !== 'top' && <Metacentre float={bait.float} line={plumb} />}
+      {!apart && (
+        <>
+          <Follow point={bait.float.gravityCentre} line={plumb}>
+            <Label className="centre weight" rank={0} sign={WEIGHT}>
+              G
+            </Label>
+          </Follow>
+          <Follow point={bait.float.buoyancyCentre} line={plumb}>
+            <Label className="centre lift" rank={1} sign={LIFT}>
+              B
+            </Label>
+          </Follow>
+          {camera !== 'top' && <Metacentre float={bait.float} line={plumb} />}
+        </>
+      )}
       {level && (
         <group position={[...waterEnd]}>
           <Label className="water-name" rank={3}>

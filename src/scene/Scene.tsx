@@ -3,16 +3,14 @@ import { useEffect, useLayoutEffect, useMemo, useState } from 'react';
 import type { Float, Mm } from '../../sim/index.ts';
 import { useAnswers } from '../engine/answers.ts';
 import { cutWithin, pick, useView } from '../view/view.ts';
-import { Ballast } from './Ballast.tsx';
+import { PulledInWorld, SpreadDriver } from './Apart.tsx';
+import { createSpread, shiftsOf, shrunkSheet } from './apart.ts';
 import { CameraStand } from './CameraStand.tsx';
 import { CutPlane } from './CutPlane.tsx';
-import { Fins } from './Fins.tsx';
-import { Fittings } from './Fittings.tsx';
 import { SCENE_FROM_WORLD } from './frame.ts';
 import { Ghost } from './Ghost.tsx';
-import { Hardware } from './Hardware.tsx';
 import { Hooks } from './Hooks.tsx';
-import { LinkMesh } from './LinkMesh.tsx';
+import { LinkAndParts } from './LinkAndParts.tsx';
 import { disposeLooks, makeLooks, paintLooks } from './looks.ts';
 import { Marks } from './Marks.tsx';
 import { MotionDriver } from './MotionDriver.tsx';
@@ -80,10 +78,16 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
   // the side that is turned away from the viewer of the side view; starboard unless the bait lies on its back
   const kept = picture.pose.up[2] < 0 ? -1 : 1;
   // what is glued to wood that is gone goes with it
-  const fittings = picture.fittings.filter(({ at }) => cut === null || kept * (at[1] - cut) >= 0);
-  const sheet = useView((view) => view.sheet);
+  const left = useMemo(
+    () => ({ ...picture, fittings: picture.fittings.filter(({ at }) => cut === null || kept * (at[1] - cut) >= 0) }),
+    [picture, cut, kept],
+  );
   const size = useThree((state) => state.size);
-  const room = useMemo(() => roomOf(picture), [picture]);
+  const apart = useView((view) => view.apart) && picture.links.length > 1;
+  const shifts = useMemo(() => shiftsOf(picture), [picture]);
+  const room = useMemo(() => roomOf(picture, apart ? shifts : []), [picture, apart, shifts]);
+  const laidOut = useView((view) => view.sheet);
+  const sheet = useMemo(() => (apart ? shrunkSheet(laidOut, size, room) : laidOut), [apart, laidOut, size, room]);
   const waterline = waterAt(size, room, sheet.scale);
   const halfView = [size.width / 2 / sheet.scale, (size.height - waterline) / sheet.scale] as const;
   const rightEdge = (size.width - sheet.left) / sheet.scale;
@@ -91,23 +95,29 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
   return (
     <TubContext value={tub}>
       <MotionDriver pose={picture.pose} still={still} />
+      <SpreadDriver apart={apart} still={still} />
       <CameraStand room={room} sheet={sheet} />
       <PictureTaker />
       <group matrix={SCENE_FROM_WORLD} matrixAutoUpdate={false}>
         <Posed>
-          {picture.links.map((link) => (
-            <LinkMesh key={link.index} link={link} />
+          {picture.links.map((link, i) => (
+            <LinkAndParts key={link.index} link={link} bait={left} shift={shifts[i] ?? 0} />
           ))}
-          <Fins fins={picture.fins} />
-          <Fittings fittings={fittings} links={picture.links} />
-          <Hardware eyes={picture.eyes} pins={picture.pins} />
-          <Ballast holes={picture.holes} />
           <CutPlane cut={cut} kept={kept} />
         </Posed>
-        <Hooks hung={picture.hung} />
-        {ghost && <Ghost bait={picture} float={ghost} />}
+        {picture.links.map(({ index }, i) => (
+          <PulledInWorld key={index} by={shifts[i] ?? 0}>
+            <Hooks hung={picture.hung.filter(({ link }) => link === index)} />
+          </PulledInWorld>
+        ))}
+        {ghost && <Ghost bait={picture} float={ghost} shifts={shifts} />}
         <Water middle={room.middle} length={room.length} halfView={halfView} still={still} />
-        <Marks bait={picture} waterEnd={[rightEdge - WATER_NAME_PX / sheet.scale, 0, WATER_NAME_UP_PX / sheet.scale]}>
+        <Marks
+          bait={picture}
+          waterEnd={[rightEdge - WATER_NAME_PX / sheet.scale, 0, WATER_NAME_UP_PX / sheet.scale]}
+          apart={apart}
+          shifts={shifts}
+        >
           <TargetLine />
         </Marks>
       </group>
@@ -150,7 +160,7 @@ function useTubParts(): Tub {
   const invalidate = useThree((state) => state.invalidate);
   const tub = useMemo(() => {
     const shared = makeShared();
-    return { shared, looks: makeLooks(shared), motion: createMotion() };
+    return { shared, looks: makeLooks(shared), motion: createMotion(), spread: createSpread() };
   }, []);
   // before the first frame, which would else be drawn in no colours
   useLayoutEffect(() => {

@@ -19,13 +19,15 @@ export function TargetLine() {
   const target = useAnswers((answers) => answers.lastGood.bait.target);
   const shown = useView((view) => view.shown);
   const camera = useView((view) => view.camera);
+  const apart = useView((view) => view.apart);
   const amounts = useAmounts();
   const aim = (shown === 'whole' ? target?.assembled : target?.links[shown]) ?? null;
   useLayoutEffect(() => {
     setMark(shared, aim);
     invalidate();
   }, [shared, aim, invalidate]);
-  if (camera !== 'side' || shown !== 'whole') return null;
+  // the places are those of the bait in one piece
+  if (camera !== 'side' || shown !== 'whole' || apart) return null;
   return target?.offMark
     .filter(({ off }) => Math.abs(off) >= NOTHING_MM)
     .map((place) => (

@@ -26,6 +26,12 @@ export interface Motion {
 /** Long enough to see which way it went, short enough not to wait for. */
 const EASE_MS = 200;
 
+/** Share of the way that is done this long after setting out, slow at both ends; 1 from the end on. */
+export function eased(since_ms: number): number {
+  const share = Math.min(1, Math.max(0, since_ms / EASE_MS));
+  return share * share * (3 - 2 * share);
+}
+
 /** Two ups that nearly oppose each other have no way between them: the pose jumps. */
 const OPPOSITE = -0.999;
 
@@ -60,8 +66,8 @@ export function createMotion(): Motion {
     },
     step(now_ms) {
       if (!moving) return false;
-      const share = Math.min(1, Math.max(0, (now_ms - began_ms) / EASE_MS));
-      draw(share * share * (3 - 2 * share));
+      const share = eased(now_ms - began_ms);
+      draw(share);
       moving = share < 1;
       return moving;
     },

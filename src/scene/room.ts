@@ -1,19 +1,36 @@
+import type { Mm } from '../../sim/index.ts';
 import { reachAlong, type ShownBait } from './shown.ts';
 import type { Room } from './stand.ts';
 
-/** What the shown bait takes up in still water, hooks hanging plumb. */
-export function roomOf({ links, pose, hung, fins }: ShownBait): Room {
+/**
+ * What the shown bait takes up in still water, hooks hanging plumb. shifts: how far each shown link stands off its place
+ * along the body's x; none for a bait in one piece.
+ */
+export function roomOf({ links, pose, hung, fins }: ShownBait, shifts: readonly Mm[] = []): Room {
   const { up, offset } = pose;
   const [x, y, z] = up;
+  const shiftOf = (link: number) => shifts[links.findIndex(({ index }) => index === link)] ?? 0;
+  const reach = (direction: typeof up) =>
+    Math.max(
+      ...links.map(
+        (link) =>
+          reachAlong(
+            [link],
+            direction,
+            fins.filter((fin) => fin.link === link.index),
+          ) +
+          direction[0] * shiftOf(link.index),
+      ),
+    );
   const lowestHook = Math.max(
     0,
-    ...hung.map((item) => item.hang + offset - (x * item.eye[0] + y * item.eye[1] + z * item.eye[2])),
+    ...hung.map(({ hang, eye, link }) => hang + offset - (x * (eye[0] + shiftOf(link)) + y * eye[1] + z * eye[2])),
   );
-  const aft = reachAlong(links, [1, 0, 0], fins);
-  const fore = -reachAlong(links, [-1, 0, 0], fins);
+  const aft = reach([1, 0, 0]);
+  const fore = -reach([-1, 0, 0]);
   return {
-    above: Math.max(0, reachAlong(links, up, fins) - offset),
-    below: Math.max(lowestHook, reachAlong(links, [-x, -y, -z], fins) + offset),
+    above: Math.max(0, reach(up) - offset),
+    below: Math.max(lowestHook, reach([-x, -y, -z]) + offset),
     middle: (fore + aft) / 2,
     length: aft - fore,
   };

@@ -44,6 +44,16 @@ export function waterAt(size: TubSize, room: Room, scale: number): number {
   return Math.min(size.height - below, Math.max(above, WATER_SHARE * size.height));
 }
 
+/** Share of the tub's width that a picture which is drawn smaller to fit leaves free at each end. */
+const END_SHARE = 0.05;
+
+/** The largest scale at which all that is shown fits, its middle this far from the tub's left edge; CSS pixels to a mm. */
+export function scaleToFit(size: TubSize, room: Room, middlePx: number): number {
+  const halfPx = Math.min(middlePx, size.width - middlePx) - END_SHARE * size.width;
+  const highPx = size.height - OVERHEAD_PX - UNDERNEATH_PX;
+  return Math.min((2 * halfPx) / room.length, highPx / (room.above + room.below));
+}
+
 /** Height over still water of the point that the view turns about: half way between the back and the hooks. */
 export function pivotHeight(room: Room): number {
   return (room.above - room.below) / 2;

@@ -1,4 +1,5 @@
 import { createContext, useContext } from 'react';
+import type { Spread } from './apart.ts';
 import type { Looks } from './looks.ts';
 import type { Shared } from './materials.ts';
 import type { Motion } from './motion.ts';
@@ -8,6 +9,7 @@ export interface Tub {
   readonly shared: Shared;
   readonly looks: Looks;
   readonly motion: Motion;
+  readonly spread: Spread;
 }
 
 export const TubContext = createContext<Tub | null>(null);

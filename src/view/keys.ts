@@ -1,4 +1,4 @@
-import { type Camera, lookFrom, show, toggleCut, toggleMetacentre } from './view.ts';
+import { type Camera, lookFrom, pullApart, show, toggleCut, toggleMetacentre, viewStore } from './view.ts';
 
 /** The key that looks from there. */
 export const CAMERA_KEYS: Readonly<Record<Exclude<Camera, 'free'>, string>> = {
@@ -9,6 +9,9 @@ export const CAMERA_KEYS: Readonly<Record<Exclude<Camera, 'free'>, string>> = {
   below: 'b',
 };
 
+/** The key that pulls the links apart and puts them together again. */
+export const APART_KEY = 'a';
+
 const CAMERAS = new Map(Object.entries(CAMERA_KEYS).map(([camera, key]) => [key, camera as Camera]));
 
 /** Where a letter or a digit already means something: text being typed, and lists that jump to what is typed. */
@@ -17,7 +20,7 @@ const TAKES_TYPING =
 
 /**
  * Single keys: 1 to 9 show one link, 0 or Escape the whole bait, letters look from where CAMERA_KEYS says, M marks the
- * metacentre, C cuts away.
+ * metacentre, C cuts away, A pulls apart.
  */
 export function keyShortcut(event: KeyboardEvent, linkCount: number): void {
   if (event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
@@ -27,6 +30,8 @@ export function keyShortcut(event: KeyboardEvent, linkCount: number): void {
   if (event.key.toLowerCase() === 'm' && !event.repeat) toggleMetacentre();
   if (event.key.toLowerCase() === 'c' && !event.repeat) toggleCut();
   if (event.key === '0' || event.key === 'Escape') show('whole');
+  const { shown, apart } = viewStore.getState();
+  if (event.key.toLowerCase() === APART_KEY && shown === 'whole' && linkCount > 1) pullApart(!apart);
   const link = /^[1-9]$/.test(event.key) ? Number(event.key) - 1 : null;
   if (link !== null && link < linkCount) show(link);
 }

@@ -19,6 +19,8 @@ export interface View {
   readonly shown: 'whole' | number;
   readonly camera: Camera;
   readonly units: UnitSystem;
+  /** The whole bait's links are pulled apart, so that joint faces are seen. */
+  readonly apart: boolean;
   /** The part that is picked out: `hung:NAME`, `hole:NAME` or `hanger:NAME`. */
   readonly selected: string | null;
   /** Another way to rest, drawn as a ghost in the same water: its number among the others of what is shown. */
@@ -33,6 +35,7 @@ export interface View {
 export const viewStore = createStore<View>()(() => ({
   shown: 'whole',
   camera: 'side',
+  apart: false,
   units: 'mm-g',
   selected: null,
   ghost: null,
@@ -77,6 +80,11 @@ export function lookFrom(camera: Camera): void {
 /** Marks the metacentre, or no longer. */
 export function toggleMetacentre(): void {
   viewStore.setState(({ metacentre }) => ({ metacentre: !metacentre }));
+}
+
+/** Pulls the links of the whole bait apart, or puts them together again. */
+export function pullApart(apart: boolean): void {
+  viewStore.setState({ apart });
 }
 
 export function showUnits(units: UnitSystem): void {

@@ -336,6 +336,31 @@ describe('the bait cut away', () => {
   });
 });
 
+test.each([
+  ['the button', ({ page }: Tub) => page.getByRole('button', { name: 'Apart', exact: true }).click()],
+  ['the key', ({ page }: Tub) => page.keyboard.press('a')],
+])('%s pulls the links apart, says so, and puts them together again as they were', async (_, pull) => {
+  const tub = await openTub();
+  const button = tub.page.getByRole('button', { name: 'Apart', exact: true });
+  const said = tub.page.getByText('pulled apart, drawn at the whole bait’s attitude');
+  const together = await settled(tub);
+  await pull(tub);
+  expect(await button.getAttribute('aria-pressed')).toBe('true');
+  expect(await said.isVisible()).toBe(true);
+  const apart = await settled(tub);
+  expect(sameTo(apart, together)).toBe(false);
+  await tub.page.keyboard.press('2');
+  expect(await button.isDisabled()).toBe(true);
+  expect(await said.isVisible()).toBe(false);
+  await tub.page.keyboard.press('0');
+  expect(sameTo(await settled(tub), apart)).toBe(true);
+  await pull(tub);
+  expect(await button.getAttribute('aria-pressed')).toBe('false');
+  await tub.page.locator('h1').hover();
+  expect(sameTo(await settled(tub), together)).toBe(true);
+  expect(tub.complaints).toEqual([]);
+});
+
 describe('what is written over the picture', () => {
   test('is a number for each link, both centres and the water’s name, and no more than a dozen in all', async () => {
     const tub = await openTub();

@@ -1,6 +1,7 @@
 import { useAnswers } from '../../engine/answers.ts';
 import { useView } from '../../view/view.ts';
 import { rulerTicks, scaleBar } from './ruler.ts';
+import { useIsApart } from './use-is-apart.ts';
 
 const HEIGHT_PX = 22;
 const TICK_PX = 5;
@@ -14,7 +15,8 @@ export function Ruler() {
   const camera = useView((view) => view.camera);
   const units = useView((view) => view.units);
   const length = useAnswers((answers) => answers.lastGood.bait.design?.body.length);
-  if (length === undefined || camera === 'free') return null;
+  const apart = useIsApart();
+  if (length === undefined || camera === 'free' || apart) return null;
   if (camera === 'side' || camera === 'top') {
     return (
       <svg className="ruler" height={HEIGHT_PX} aria-hidden="true">

@@ -2,6 +2,7 @@ import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { measureReach } from '../../../sim/index.ts';
 import { type Answers, useAnswers } from '../../engine/answers.ts';
 import { layOutSheet } from '../../view/view.ts';
+import { ApartNote } from './ApartNote.tsx';
 import { layOutTub, type Room } from './lay-out.ts';
 import { Ruler } from './Ruler.tsx';
 import { ViewBar } from './ViewBar.tsx';
@@ -24,6 +25,7 @@ export function Tub({ children }: { readonly children: ReactNode }) {
       <div ref={measured} className="water">
         {children}
         <Ruler />
+        <ApartNote />
       </div>
     </section>
   );

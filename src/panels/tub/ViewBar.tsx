@@ -1,8 +1,9 @@
 import { useAnswers } from '../../engine/answers.ts';
-import { CAMERA_KEYS } from '../../view/keys.ts';
-import { type Camera, lookFrom, show, toggleCut, toggleMetacentre, useView } from '../../view/view.ts';
+import { APART_KEY, CAMERA_KEYS } from '../../view/keys.ts';
+import { type Camera, lookFrom, pullApart, show, toggleCut, toggleMetacentre, useView } from '../../view/view.ts';
 import { CutSlider } from './CutSlider.tsx';
 import { SavePicture } from './SavePicture.tsx';
+import { useIsApart } from './use-is-apart.ts';
 
 const CAMERAS: readonly { readonly camera: Exclude<Camera, 'free'>; readonly text: string }[] = [
   { camera: 'side', text: 'Side' },
@@ -19,6 +20,7 @@ export function ViewBar() {
   const metacentre = useView((view) => view.metacentre);
   const isCut = useView((view) => view.cut !== null);
   const links = useAnswers((answers) => answers.lastGood.bait.links);
+  const apart = useIsApart();
   return (
     <div className="view-bar">
       <fieldset>
@@ -33,6 +35,15 @@ export function ViewBar() {
             onPress={() => show(index)}
           />
         ))}
+        {links !== undefined && links.length > 1 && (
+          <Word
+            pressed={apart}
+            keys={APART_KEY}
+            text="Apart"
+            disabled={shown !== 'whole'}
+            onPress={() => pullApart(!apart)}
+          />
+        )}
       </fieldset>
       <fieldset>
         <legend className="visually-hidden">Seen from</legend>
@@ -64,16 +75,18 @@ interface WordProps {
   readonly pressed: boolean;
   readonly keys: string;
   readonly text: string;
+  readonly disabled?: boolean;
   onPress(): void;
 }
 
-function Word({ pressed, keys, text, onPress }: WordProps) {
+function Word({ pressed, keys, text, disabled = false, onPress }: WordProps) {
   return (
     <button
       type="button"
       aria-pressed={pressed}
       aria-keyshortcuts={keys}
-      title={`Key ${keys.toUpperCase()}`}
+      disabled={disabled}
+      title={disabled ? 'Only with the whole bait' : `Key ${keys.toUpperCase()}`}
       onClick={onPress}
     >
       {text}
