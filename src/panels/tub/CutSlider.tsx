@@ -35,7 +35,7 @@ export function CutSlider() {
 }
 
 /** Where the plane is, in mm to starboard of the centre plane, as a maker would say it. */
-export function cutInWords(cut: number, amounts: Amounts): string {
+function cutInWords(cut: number, amounts: Amounts): string {
   if (cut === 0) return 'at the middle';
   return `${amounts.length(Math.abs(cut))} to ${cut < 0 ? 'port' : 'starboard'}`;
 }
