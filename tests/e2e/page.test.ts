@@ -182,7 +182,8 @@ describe('Everything lines up on the bait', () => {
     // 96 CSS pixels to the inch of 25.4 mm: CSS Values and Units 3, section 6.2
     const pixelsPerMm = ratio * (96 / 25.4);
     const length = Number(SLATE.body.length_mm);
-    const noseTip = (water?.x ?? 0) + ((water?.width ?? 0) - length * pixelsPerMm) / 2;
+    // the tail fin reaches 18 mm past the tail tip, and has room too
+    const noseTip = (water?.x ?? 0) + ((water?.width ?? 0) - (length + 18) * pixelsPerMm) / 2;
     // the head ends half a gap of 2 mm before its joint at 0.42 of the length
     const headEnd = 0.42 * length - 1;
     // the scale is printed to 0.01, some 0.7 % of it at 1 : 1.5
@@ -523,7 +524,7 @@ describe('For every reader', () => {
     }
     const labels = new Set<string>();
     await page.locator('body').focus();
-    for (let press = 0; press < 80; press += 1) {
+    for (let press = 0; press < 160; press += 1) {
       await page.keyboard.press('Tab');
       const stop = await page.evaluate(() => {
         const element = document.activeElement;

@@ -310,11 +310,11 @@ export function targetFields(file: DesignFile, design: Design | undefined, setup
   });
   const own = file.links.flatMap(({ name }) =>
     rowsAt(file, `setups.${setup}.link_targets.${name}`, {
-      proud_mm: `${named(name)}: proud`,
-      waterline_z_mm: `${named(name)}: waterline`,
-      reserve_g: `${named(name)}: reserve`,
-      reserve_percent: `${named(name)}: reserve`,
-      net_wet_g: `${named(name)}: heavier than water`,
+      proud_mm: `${named(name)} proud`,
+      waterline_z_mm: `${named(name)}, waterline`,
+      reserve_g: `${named(name)}, reserve`,
+      reserve_percent: `${named(name)}, reserve`,
+      net_wet_g: `${named(name)} heavier than water`,
     }),
   );
   const trim: Row = { label: 'Trim, nose-down', path: `${place}.trim_deg`, usual: 0 };
