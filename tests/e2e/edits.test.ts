@@ -2,6 +2,9 @@ import type { Browser, CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { launch } from '../support/browser.ts';
 
+/** At every push; five hundred pass too, in a minute: FLOATWRIGHT_EDITS=500. */
+const EDITS = Number(process.env.FLOATWRIGHT_EDITS ?? 150);
+
 let browser: Browser;
 let page: Page;
 let cdp: CDPSession;
@@ -82,17 +85,17 @@ async function measured() {
   return { heap: usedSize, ...(await page.evaluate(() => window.counted)) };
 }
 
-test('five hundred edits leave no more behind in memory or on the graphics card than a few do', {
+test('edits by the hundred leave no more behind in memory or on the graphics card than a few do', {
   timeout: 240_000,
 }, async () => {
   await edit(20);
   const before = await measured();
-  await edit(500);
+  await edit(EDITS);
   const after = await measured();
   expect(after.draws).toBeGreaterThan(before.draws);
   expect(after.live).toEqual(before.live);
-  // the history of five hundred edits shares all but what was edited: some kilobytes each at most
-  expect(after.heap - before.heap).toBeLessThan(6e6);
+  // the history of edits shares all but what was edited: some kilobytes each at most
+  expect(after.heap - before.heap).toBeLessThan(2e6 + 8e3 * EDITS);
 });
 
 test('a frame takes at most 150 draw calls', async () => {
