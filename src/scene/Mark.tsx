@@ -64,6 +64,16 @@ export function Label({ className, rank, sign, children }: LabelProps) {
   );
 }
 
+/** Drafting sign of a centre: a circle, and what tells one centre from another in it. */
+export function CentreSign({ children }: { readonly children: ReactNode }) {
+  return (
+    <svg viewBox="-8 -8 16 16" aria-hidden="true">
+      <circle r="7" />
+      {children}
+    </svg>
+  );
+}
+
 const BoardContext = createContext<LabelBoard | null>(null);
 
 /** Keeps the labels in it from covering each other. */

@@ -3,7 +3,7 @@ import { BufferGeometry, Float32BufferAttribute } from 'three';
 import type { Mm, Vec3 } from '../../sim/index.ts';
 import { useView } from '../view/view.ts';
 import { PulledInWorld } from './Apart.tsx';
-import { Follow, Label, Labels } from './Mark.tsx';
+import { CentreSign, Follow, Label, Labels } from './Mark.tsx';
 import { Metacentre } from './Metacentre.tsx';
 import { reachAlong, type ShownBait, type ShownLink } from './shown.ts';
 
@@ -96,20 +96,18 @@ function middleOf(link: ShownLink): number {
 /** The drafting mark: a circle with two opposite quarters filled. */
 function CentreOfGravity() {
   return (
-    <svg viewBox="-8 -8 16 16" aria-hidden="true">
-      <circle r="7" />
+    <CentreSign>
       <path d="M0 0V-7A7 7 0 0 1 7 0ZM0 0V7A7 7 0 0 1 -7 0Z" className="filled" />
-    </svg>
+    </CentreSign>
   );
 }
 
 /** Its counterpart: a circle with a cross, empty as water is. */
 function CentreOfBuoyancy() {
   return (
-    <svg viewBox="-8 -8 16 16" aria-hidden="true">
-      <circle r="7" />
+    <CentreSign>
       <path d="M-7 0H7M0 -7V7" />
-    </svg>
+    </CentreSign>
   );
 }
 

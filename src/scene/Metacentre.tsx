@@ -2,7 +2,7 @@ import type { BufferGeometry } from 'three';
 import { amountsIn, type Float, MOST_DIGITS } from '../../sim/index.ts';
 import { useAnswers } from '../engine/answers.ts';
 import { useView } from '../view/view.ts';
-import { Follow, Label } from './Mark.tsx';
+import { CentreSign, Follow, Label } from './Mark.tsx';
 import { metacentreOf } from './metacentre.ts';
 
 interface MetacentreProps {
@@ -34,10 +34,9 @@ export function Metacentre({ float, line }: MetacentreProps) {
 /** A circle with its middle marked: what the bait swings about. */
 function Sign() {
   return (
-    <svg viewBox="-8 -8 16 16" aria-hidden="true">
-      <circle r="7" />
+    <CentreSign>
       <circle r="2.4" className="filled" />
-    </svg>
+    </CentreSign>
   );
 }
 

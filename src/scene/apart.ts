@@ -1,6 +1,6 @@
 import type { Mm } from '../../sim/index.ts';
 import type { Sheet } from '../view/view.ts';
-import { eased } from './motion.ts';
+import { createEase } from './ease.ts';
 import { reachAlong, type ShownBait } from './shown.ts';
 import { type Room, scaleToFit, type TubSize } from './stand.ts';
 
@@ -52,34 +52,19 @@ export interface Spread {
 
 /** Links start together. Eases by mutation, as motion does. */
 export function createSpread(): Spread {
-  const listeners = new Set<SpreadListener>();
-  let [from, to, drawn, began_ms] = [0, 0, 0, 0];
-  let moving = false;
-
-  function draw(share: number): void {
+  let [from, to, drawn] = [0, 0, 0];
+  const ease = createEase((share) => {
     drawn = from + (to - from) * share;
-    for (const listener of listeners) listener(drawn);
-  }
+    return drawn;
+  }, drawn);
 
   return {
     aim(apart, now_ms, still) {
       from = drawn;
       to = apart ? 1 : 0;
-      began_ms = now_ms;
-      moving = !still && from !== to;
-      if (!moving) draw(1);
+      ease.begin(now_ms, still || from === to);
     },
-    step(now_ms) {
-      if (!moving) return false;
-      const share = eased(now_ms - began_ms);
-      draw(share);
-      moving = share < 1;
-      return moving;
-    },
-    listen(listener) {
-      listeners.add(listener);
-      listener(drawn);
-      return () => listeners.delete(listener);
-    },
+    step: ease.step,
+    listen: ease.listen,
   };
 }

@@ -1,5 +1,6 @@
 import { Matrix4, Vector3 } from 'three';
 import type { Mm, Vec3 } from '../../sim/index.ts';
+import { createEase } from './ease.ts';
 import { worldFromBody } from './frame.ts';
 
 /** How a body stands in still water: `up` in the body frame, the water where up·p < offset. */
@@ -23,34 +24,22 @@ export interface Motion {
   listen(listener: PoseListener): () => void;
 }
 
-/** Long enough to see which way it went, short enough not to wait for. */
-const EASE_MS = 200;
-
-/** Share of the way that is done this long after setting out, slow at both ends; 1 from the end on. */
-export function eased(since_ms: number): number {
-  const share = Math.min(1, Math.max(0, since_ms / EASE_MS));
-  return share * share * (3 - 2 * share);
-}
-
 /** Two ups that nearly oppose each other have no way between them: the pose jumps. */
 const OPPOSITE = -0.999;
 
 /** Eases from pose to pose by mutation, so that frames make no garbage and React is not told of them. */
 export function createMotion(): Motion {
   const matrix = new Matrix4();
-  const listeners = new Set<PoseListener>();
   const [from, to, up] = [new Vector3(0, 0, 1), new Vector3(0, 0, 1), new Vector3(0, 0, 1)];
   const offset = { from: 0, to: 0, drawn: 0 };
-  let began_ms = 0;
   let aimed = false;
-  let moving = false;
 
-  function draw(share: number): void {
+  const ease = createEase((share) => {
     up.lerpVectors(from, to, share).normalize();
     offset.drawn = offset.from + (offset.to - offset.from) * share;
     worldFromBody(up, offset.drawn, matrix);
-    for (const listener of listeners) listener(matrix);
-  }
+    return matrix;
+  }, matrix);
 
   return {
     matrix,
@@ -59,22 +48,11 @@ export function createMotion(): Motion {
       offset.from = offset.drawn;
       to.set(...pose.up);
       offset.to = pose.offset;
-      began_ms = now_ms;
-      moving = aimed && !still && from.dot(to) > OPPOSITE;
+      const jumps = !aimed || still || from.dot(to) <= OPPOSITE;
       aimed = true;
-      if (!moving) draw(1);
+      ease.begin(now_ms, jumps);
     },
-    step(now_ms) {
-      if (!moving) return false;
-      const share = eased(now_ms - began_ms);
-      draw(share);
-      moving = share < 1;
-      return moving;
-    },
-    listen(listener) {
-      listeners.add(listener);
-      listener(matrix);
-      return () => listeners.delete(listener);
-    },
+    step: ease.step,
+    listen: ease.listen,
   };
 }

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { isNumberKey } from '../../../sim/design/number-keys.ts';
 import { withValueAt } from '../../../sim/design/place.ts';
 import { readDesignText } from '../../../sim/design/read.ts';
 import { valueAt } from '../../../sim/index.ts';
 import { goodOf } from '../../support/change-file.ts';
+import { numbersIn } from '../../support/numbers-in.ts';
 import { outcomesOf } from '../../support/worked-bait.ts';
 
 const FOLDER = new URL('../../../presets/', import.meta.url);
@@ -14,16 +14,6 @@ const files = readdirSync(FOLDER)
 
 /** What a bait is made with, and not what it is: no float depends on it. */
 const UNFELT = /^(version|shop\.kerf_mm|shop\.drills\.#\.diameter_mm)$/;
-
-/** Places of all numbers and expressions of a part. */
-function numbersIn(part: unknown, key = '', path = ''): readonly string[] {
-  if (typeof part === 'number') return [path];
-  if (typeof part === 'string') return isNumberKey(key) ? [path] : [];
-  if (typeof part !== 'object' || part === null) return [];
-  return Object.entries(part).flatMap(([name, child]) =>
-    numbersIn(child, Array.isArray(part) ? key : name, path === '' ? name : `${path}.${name}`),
-  );
-}
 
 /** All that is answered about a bait but the design itself, which of course has the number as it was typed. */
 function answered(file: (typeof files)[number], setup: string): string {

@@ -1,6 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { isNumberKey } from '../../../../../sim/design/number-keys.ts';
 import { readDesignText } from '../../../../../sim/design/read.ts';
 import { evaluateDesign } from '../../../../../sim/design/validate.ts';
 import { type Design, type DesignFile, valueAt } from '../../../../../sim/index.ts';
@@ -26,6 +25,7 @@ import {
   woodFolds,
 } from '../../../../../src/panels/margin/more-fields.ts';
 import { goodOf } from '../../../../support/change-file.ts';
+import { numbersIn } from '../../../../support/numbers-in.ts';
 
 const FOLDER = new URL('../../../../../presets/', import.meta.url);
 const presets = readdirSync(FOLDER)
@@ -34,16 +34,6 @@ const presets = readdirSync(FOLDER)
 
 /** Numbers that no float depends on, and the version, which only a migration changes. */
 const LEFT_OUT = [/^version$/, /^shop\.kerf_mm$/, /^shop\.drills\./];
-
-/** Places of all numbers and expressions of a file. */
-function numbersIn(part: unknown, key = '', path = ''): readonly string[] {
-  if (typeof part === 'number') return [path];
-  if (typeof part === 'string') return isNumberKey(key) ? [path] : [];
-  if (typeof part !== 'object' || part === null) return [];
-  return Object.entries(part).flatMap(([name, child]) =>
-    numbersIn(child, Array.isArray(part) ? key : name, path === '' ? name : `${path}.${name}`),
-  );
-}
 
 function fieldsOf(file: DesignFile, design: Design): readonly Field[] {
   const folds = [
