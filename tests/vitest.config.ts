@@ -21,6 +21,7 @@ export default defineConfig({
     reporters: ['default', new SummaryReporter()],
     // both cores of a small machine: left to itself it keeps one free
     maxWorkers: 2,
+    setupFiles: ['tests/support/frozen-seed.ts'],
     projects: [
       project('unit', { testTimeout: MINUTE_MS / 4, ...TOGETHER }),
       // random designs: the number of runs is set from outside, and a busy machine is slow

@@ -172,21 +172,26 @@ function ovalSkin(hull: Hull, ring: UnitRing, growth: Mm): SkinPoint {
 /** Far below what a plane or a scale could tell, far above rounding. */
 const MEET_TOLERANCE_MM = 1e-11;
 
+/** First stride of the search for where a line meets a face, as a share of the length. */
+const FIRST_STRIDE = 1 / 128;
+
 /** Station of the bare hull whose grown point on line k lies on the face. */
 function meetFace(skin: SkinPoint, k: number, face: Face, length: Mm): Mm {
   const beyond = (x: Mm) => {
     skin.at(k, x);
     return skin.point[0] - faceAt(face, skin.point[1]);
   };
-  // the flank can lie far behind the ridge: step out from it until the line has crossed the face
+  // the flank can lie far behind the ridge: step out from it until the line has crossed the face, in shares of the
+  // body, so that a line folded by its coat is met at the same one of its places whatever the body's size
   const direction = face.looks === 'fore' ? 1 : -1;
-  let near = Math.min(length, Math.max(0, face.at - direction));
+  const stride = direction * FIRST_STRIDE * length;
+  let near = Math.min(length, Math.max(0, face.at - stride));
   let far = near;
-  for (let step = 2; beyond(near) * direction > 0 && near > 0 && near < length; step *= 2) {
-    near = Math.min(length, Math.max(0, near - direction * step));
+  for (let step = 2 * stride; beyond(near) * direction > 0 && near > 0 && near < length; step *= 2) {
+    near = Math.min(length, Math.max(0, near - step));
   }
-  for (let step = 2; beyond(far) * direction < 0 && far > 0 && far < length; step *= 2) {
-    far = Math.min(length, Math.max(0, far + direction * step));
+  for (let step = 2 * stride; beyond(far) * direction < 0 && far > 0 && far < length; step *= 2) {
+    far = Math.min(length, Math.max(0, far + step));
   }
   return bracketedRoot(beyond, near, far, MEET_TOLERANCE_MM).x;
 }
