@@ -31,6 +31,8 @@ const SADDLE_MM = 1e-6;
 const NUDGE_RAD = 0.03;
 /** Longest turn in one step: short, so that descent does not hop into another valley. */
 const LONGEST_RAD: Radian = 0.25;
+/** A turn below the rounding of an up-vector is none: its reciprocal may not even be a number. */
+const LEAST_RAD: Radian = 1e-17;
 /** Beyond these, the draft is solved anew before a step is judged. */
 const FAR_TURN_RAD = 0.05;
 const FAR_FORCE = 1e-2;
@@ -87,7 +89,7 @@ export function restFrom(body: FloatingBody, start: Vec3, descent: Descent = {})
     steps++;
     const step = boundedStep(potential, valley, radius, KNIFE_EDGE * mass * size);
     const turned = Math.hypot(step[0], step[1]);
-    const nextN = turned > 0 ? turn(n, scale(inBody(step, axes), 1 / turned), turned) : n;
+    const nextN = turned > LEAST_RAD ? turn(n, scale(inBody(step, axes), 1 / turned), turned) : n;
     const nextAxes = planeAxes(nextN);
     const sink = potential.curveDD > 0 ? -potential.force / potential.curveDD : 0;
     const guess = offset - dot(n, potential.centre) + sink + dot(nextN, potential.centre);
