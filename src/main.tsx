@@ -13,8 +13,9 @@ import { FIRST_PRESET, presets } from './document/presets.ts';
 import { documentStore } from './document/store.ts';
 import { markAsked, takeFault, takeReport } from './engine/answers.ts';
 import { createAsking } from './engine/asking.ts';
+import { askBeside } from './engine/beside.ts';
 import { startEngine } from './engine/client.ts';
-import { pick, show } from './view/view.ts';
+import { pick, show, showBeside, viewStore } from './view/view.ts';
 
 const engine = startEngine(takeFault);
 const asking = createAsking(engine, markAsked);
@@ -25,7 +26,19 @@ engine.listen((told) => {
 });
 
 documentStore.subscribe(({ file, setup }, before) => {
-  if (file !== null && (file !== before.file || setup !== before.setup)) asking.changed(file, setup);
+  if (file === null || (file === before.file && setup === before.setup)) return;
+  asking.changed(file, setup);
+  const { beside } = viewStore.getState();
+  if (beside === null) return;
+  if (!file.setups.some(({ name }) => name === beside)) showBeside(null);
+  // the one beside is now the one looked at: they change places
+  else if (beside === setup) showBeside(before.setup);
+  else askBeside(file, beside);
+});
+
+viewStore.subscribe(({ beside }, before) => {
+  const { file } = documentStore.getState();
+  if (file !== null && beside !== null && beside !== before.beside) askBeside(file, beside);
 });
 
 /** The demo bait asked for last: one that comes late must not push it aside. */
@@ -38,6 +51,7 @@ async function openPreset(key: string): Promise<void> {
   if (file === undefined || wanted !== key) return;
   show('whole');
   pick(null);
+  showBeside(null);
   openDesign(file, key);
 }
 

@@ -61,7 +61,10 @@ const NOTHING_YET: Answers = {
   fault: null,
 };
 
+/** Answers about the bait in the setup that is looked at. */
 export const answersStore = createStore<Answers>()(() => NOTHING_YET);
+/** Answers about the same bait in the setup that is drawn beside it, while one is. */
+export const besideStore = createStore<Answers>()(() => NOTHING_YET);
 
 /** Reads the answers inside a component, which is drawn anew only when what it reads has changed. */
 export function useAnswers<Part>(select: (answers: Answers) => Part): Part {
@@ -78,13 +81,13 @@ export const firstAnswers: Promise<void> = new Promise((resolve) => {
 });
 
 /** Marks what is shown as out of date until the design of this number is worked out. */
-export function markAsked(seq: number): void {
-  answersStore.setState(({ heldFor }) => ({ askedFor: seq, fresh: heldFor === seq }));
+export function markAsked(seq: number, store = answersStore): void {
+  store.setState(({ heldFor }) => ({ askedFor: seq, fresh: heldFor === seq }));
 }
 
 /** Takes in a report at once. One for an older design than the one held is late and is dropped. */
-export function takeReport(report: Report): void {
-  answersStore.setState((held) => (report.seq < held.heldFor ? held : withReport(held, report)));
+export function takeReport(report: Report, store = answersStore): void {
+  store.setState((held) => (report.seq < held.heldFor ? held : withReport(held, report)));
 }
 
 /** Says that the sums themselves broke; the numbers shown stay, as out of date. */

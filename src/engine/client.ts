@@ -1,7 +1,7 @@
 import { proxy, wrap } from 'comlink';
 import type { EngineDoor } from './protocol.ts';
 
-/** Starts the worker; what it works out is told to the one who listens. */
+/** Starts a worker; what it works out is told to the one who listens. */
 export function startEngine(onFault: (message: string) => void): EngineDoor {
   const worker = new Worker(new URL('./engine.worker.ts', import.meta.url), { type: 'module' });
   // a worker that could not be loaded would otherwise leave the page waiting without a word

@@ -1,6 +1,6 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { type ReactNode, useLayoutEffect, useRef } from 'react';
-import { type Group, Vector3 } from 'three';
+import { type Group, type Matrix4, Vector3 } from 'three';
 import type { Mm } from '../../sim/index.ts';
 import { useTub } from './tub.ts';
 
@@ -24,16 +24,23 @@ interface PulledProps {
   readonly children: ReactNode;
 }
 
+interface PulledAlongProps extends PulledProps {
+  /** World from body, for what is written in the world frame of a body that stands still. */
+  readonly along?: Matrix4;
+}
+
 /** What is written in the body frame and goes with one link when links are pulled apart. */
-export function Pulled({ by, children }: PulledProps) {
+export function Pulled({ by, along, children }: PulledAlongProps) {
   const { spread } = useTub();
   const group = useRef<Group>(null);
   useLayoutEffect(
     () =>
       spread.listen((share) => {
-        if (group.current) group.current.position.x = share * by;
+        const goes = group.current?.position;
+        if (along === undefined) goes?.set(share * by, 0, 0);
+        else goes?.setFromMatrixColumn(along, 0).multiplyScalar(share * by);
       }),
-    [spread, by],
+    [spread, by, along],
   );
   return <group ref={group}>{children}</group>;
 }

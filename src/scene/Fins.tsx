@@ -5,13 +5,19 @@ import { ORDER } from './order.ts';
 import { Part } from './Part.tsx';
 import { useTub } from './tub.ts';
 
+interface FinsProps {
+  readonly fins: readonly PlacedFin[];
+  /** As a ghost has them. */
+  readonly pale?: boolean;
+}
+
 /** Fins as they stand outside the skin, in the body frame. */
-export function Fins({ fins }: { readonly fins: readonly PlacedFin[] }) {
-  return fins.map((fin) => <Fin key={`${fin.link} ${fin.name}`} mesh={fin.mesh} />);
+export function Fins({ fins, pale = false }: FinsProps) {
+  return fins.map((fin) => <Fin key={`${fin.link} ${fin.name}`} mesh={fin.mesh} pale={pale} />);
 }
 
 /** A flat plate and the lines round it. */
-function Fin({ mesh }: { readonly mesh: Mesh }) {
+function Fin({ mesh, pale }: { readonly mesh: Mesh; readonly pale: boolean }) {
   const { looks } = useTub();
   const plate = useMemo(() => plateGeometry(mesh), [mesh]);
   const lines = useMemo(() => new EdgesGeometry(plate, CORNER_DEG), [plate]);
@@ -24,8 +30,12 @@ function Fin({ mesh }: { readonly mesh: Mesh }) {
   );
   return (
     <>
-      <Part geometry={plate} look={looks.parts.fin} />
-      <lineSegments geometry={lines} material={looks.finEdge} renderOrder={ORDER.edges} />
+      {pale ? (
+        <mesh geometry={plate} material={looks.ghost} renderOrder={ORDER.marks} />
+      ) : (
+        <Part geometry={plate} look={looks.parts.fin} />
+      )}
+      <lineSegments geometry={lines} material={looks.finEdge} renderOrder={pale ? ORDER.marks : ORDER.edges} />
     </>
   );
 }

@@ -40,19 +40,22 @@ interface LabelProps {
   readonly rank: number;
   /** What stands at the very point, with the words beside it; left out where the words stand there. */
   readonly sign?: { readonly drawn: ReactNode; readonly wordsOn: 'left' | 'right' };
+  /** How far over the point the words want to be, CSS pixels. */
+  readonly rise?: number;
   readonly children: ReactNode;
 }
 
 const SIDES = { left: -1, right: 1 } as const;
 
 /** Words at a point, moved aside where others stand. */
-export function Label({ className, rank, sign, children }: LabelProps) {
+export function Label({ className, rank, sign, rise = 0, children }: LabelProps) {
   const board = useContext(BoardContext);
   const anchor = useRef<Group>(null);
   const side = sign === undefined ? 0 : SIDES[sign.wordsOn];
   const join = useCallback(
-    (words: HTMLElement) => (anchor.current === null ? undefined : board?.join(anchor.current, words, rank, side)),
-    [board, rank, side],
+    (words: HTMLElement) =>
+      anchor.current === null ? undefined : board?.join(anchor.current, words, rank, side, rise),
+    [board, rank, side, rise],
   );
   return (
     <group ref={anchor}>

@@ -2,6 +2,7 @@ import { Canvas, useThree } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useMemo, useState } from 'react';
 import type { Float, Mm } from '../../sim/index.ts';
 import { useAnswers } from '../engine/answers.ts';
+import { useBeside } from '../engine/beside.ts';
 import { cutWithin, pick, useView } from '../view/view.ts';
 import { PulledInWorld, SpreadDriver } from './Apart.tsx';
 import { createSpread, shiftsOf, shrunkSheet } from './apart.ts';
@@ -19,7 +20,7 @@ import { createMotion } from './motion.ts';
 import { PictureTaker } from './PictureTaker.tsx';
 import { Posed } from './Posed.tsx';
 import { readPalette } from './palette.ts';
-import { roomOf } from './room.ts';
+import { roomForBoth, roomOf } from './room.ts';
 import { type ShownBait, shownBait } from './shown.ts';
 import { waterAt } from './stand.ts';
 import { TargetLine } from './TargetLine.tsx';
@@ -74,6 +75,7 @@ function ContextKeeper({ onLost }: { readonly onLost: () => void }) {
 function TubView({ picture, still }: { readonly picture: ShownBait; readonly still: boolean }) {
   const tub = useTubParts();
   const ghost = useGhost();
+  const beside = useShownBeside();
   const cut = useCut();
   // the side that is turned away from the viewer of the side view; starboard unless the bait lies on its back
   const kept = picture.pose.up[2] < 0 ? -1 : 1;
@@ -85,9 +87,13 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
   const size = useThree((state) => state.size);
   const apart = useView((view) => view.apart) && picture.links.length > 1;
   const shifts = useMemo(() => shiftsOf(picture), [picture]);
-  const room = useMemo(() => roomOf(picture, apart ? shifts : []), [picture, apart, shifts]);
+  const room = useMemo(() => {
+    const spread = apart ? shifts : [];
+    return beside ? roomForBoth(roomOf(picture, spread), roomOf(beside, spread)) : roomOf(picture, spread);
+  }, [picture, beside, apart, shifts]);
   const laidOut = useView((view) => view.sheet);
-  const sheet = useMemo(() => (apart ? shrunkSheet(laidOut, size, room) : laidOut), [apart, laidOut, size, room]);
+  const isTight = apart || beside !== null;
+  const sheet = useMemo(() => (isTight ? shrunkSheet(laidOut, size, room) : laidOut), [isTight, laidOut, size, room]);
   const waterline = waterAt(size, room, sheet.scale);
   const halfView = [size.width / 2 / sheet.scale, (size.height - waterline) / sheet.scale] as const;
   const rightEdge = (size.width - sheet.left) / sheet.scale;
@@ -111,6 +117,7 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
           </PulledInWorld>
         ))}
         {ghost && <Ghost bait={picture} float={ghost} shifts={shifts} />}
+        {beside && <Ghost bait={beside} float={beside.float} shifts={shifts} withHooks />}
         <Water middle={room.middle} length={room.length} halfView={halfView} still={still} />
         <Marks
           bait={picture}
@@ -140,6 +147,14 @@ function useGhost(): Float | null {
     const attitudes = shown === 'whole' ? lastGood.bait.assembledAttitudes : lastGood.links[shown]?.attitudes;
     return (ghost === null ? undefined : attitudes?.others[ghost]?.float) ?? null;
   });
+}
+
+/** The bait in the setup that is drawn beside it; null for none, or before it is worked out. */
+function useShownBeside(): ShownBait | null {
+  const shown = useView((view) => view.shown);
+  const setup = useView((view) => view.beside);
+  const known = useBeside(setup, (lastGood) => lastGood);
+  return useMemo(() => shownBait({ bait: {}, links: [], lastGood: known }, shown), [known, shown]);
 }
 
 /** Where the water's name stands: from the tub's right edge, and over the line. */

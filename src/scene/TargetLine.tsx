@@ -9,6 +9,8 @@ import { useTub } from './tub.ts';
 
 /** After all that names a part. */
 const RANK = 20;
+/** Over the two lines. */
+const OVER_PX = 14;
 /** Water this near to its mark is on it: a 0.0 at the line would only be in the way. */
 const NOTHING_MM = 0.05;
 
@@ -32,7 +34,7 @@ export function TargetLine() {
     .filter(({ off }) => Math.abs(off) >= NOTHING_MM)
     .map((place) => (
       <Follow key={place.at} point={[place.x, 0, place.mark]}>
-        <Label className="off-mark" rank={RANK}>
+        <Label className="off-mark" rank={RANK} rise={OVER_PX}>
           {offMarkNumber(place, amounts)}
         </Label>
       </Follow>

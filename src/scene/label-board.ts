@@ -8,6 +8,8 @@ export type Side = -1 | 0 | 1;
 interface Entry {
   readonly rank: number;
   readonly side: Side;
+  /** How far over their point words want to be, CSS pixels. */
+  readonly rise: number;
   readonly anchor: Group;
   readonly words: HTMLElement;
   readonly label: { -readonly [Key in keyof LabelBox]: LabelBox[Key] };
@@ -20,7 +22,7 @@ interface Entry {
 /** Keeps the words over one picture apart. */
 export interface LabelBoard {
   /** Words join in the order of their rank, the first have the best places; the answer takes them off again. */
-  join(anchor: Group, words: HTMLElement, rank: number, side: Side): () => void;
+  join(anchor: Group, words: HTMLElement, rank: number, side: Side, rise: number): () => void;
   /** Puts the words where there is room, if anything has moved since; width and height of the picture in CSS pixels. */
   place(camera: Camera, width: number, height: number): void;
 }
@@ -55,10 +57,10 @@ export function createLabelBoard(redraw: () => void): LabelBoard {
   }
 
   return {
-    join(anchor, words, rank, side) {
+    join(anchor, words, rank, side, rise) {
       const label = { wantedX: 0, wantedY: 0, x: 0, y: 0, width: 0, height: 0, placed: false };
       const sign = { x: 0, y: 0, width: SIGN_PX, height: SIGN_PX };
-      const entry = { rank, side, anchor, words, label, sign, shiftX: 0, shiftY: 0 };
+      const entry = { rank, side, rise, anchor, words, label, sign, shiftX: 0, shiftY: 0 };
       // a face that has loaded, or another number, makes words wider
       const observer = new ResizeObserver(() => {
         label.width = words.offsetWidth + GAP_PX;
@@ -90,9 +92,9 @@ export function createLabelBoard(redraw: () => void): LabelBoard {
       stale = false;
       size.width = width;
       size.height = height;
-      for (const { label, sign, side } of entries) {
+      for (const { label, sign, side, rise } of entries) {
         label.wantedX = sign.x + side * (BESIDE_PX + label.width / 2);
-        label.wantedY = sign.y;
+        label.wantedY = sign.y - rise;
       }
       placeLabels(labels, signs, width, height);
       for (const entry of entries) write(entry);

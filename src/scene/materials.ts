@@ -24,6 +24,7 @@ import hiddenFragment from '../../shaders/hardware/hidden.frag.glsl?raw';
 import partFragment from '../../shaders/hardware/part.frag.glsl?raw';
 import partVertex from '../../shaders/hardware/part.vert.glsl?raw';
 import edgeVertex from '../../shaders/ink/edge.vert.glsl?raw';
+import ghostFragment from '../../shaders/ink/ghost.frag.glsl?raw';
 import inkFragment from '../../shaders/ink/ink.frag.glsl?raw';
 import outlineVertex from '../../shaders/ink/outline.vert.glsl?raw';
 import surfaceFragment from '../../shaders/water/surface.frag.glsl?raw';
@@ -235,15 +236,15 @@ export function makeMarkMaterial(shared: Shared): ShaderMaterial {
   });
 }
 
-/** Another rest of the bait: a shape so pale that all behind it stays to be seen. */
+/** Another rest of the bait, or the bait in another setup: so pale that all behind it stays to be seen. */
 export function makeGhostMaterial(shared: Shared): ShaderMaterial {
   return shaderMaterial({
-    vertexShader: edgeVertex,
-    fragmentShader: inkFragment,
+    vertexShader: partVertex,
+    fragmentShader: ghostFragment,
     transparent: true,
     depthWrite: false,
     side: FrontSide,
-    uniforms: { ...pick(shared, 'uInk'), ...uncut(), uCover: { value: 0.16 } },
+    uniforms: { ...pick(shared, 'uInk'), uCover: { value: 0.12 } },
   });
 }
 

@@ -2,6 +2,19 @@ import type { Mm } from '../../sim/index.ts';
 import { reachAlong, type ShownBait } from './shown.ts';
 import type { Room } from './stand.ts';
 
+/** What two baits in one water take up together, with the note that names the second. */
+export function roomForBoth(one: Room, other: Room): Room {
+  const fore = Math.min(one.middle - one.length / 2, other.middle - other.length / 2);
+  const aft = Math.max(one.middle + one.length / 2, other.middle + other.length / 2);
+  return {
+    above: Math.max(one.above, other.above),
+    below: Math.max(one.below, other.below),
+    middle: (fore + aft) / 2,
+    length: aft - fore,
+    noted: true,
+  };
+}
+
 /**
  * What the shown bait takes up in still water, hooks hanging plumb. shifts: how far each shown link stands off its place
  * along the body's x; none for a bait in one piece.

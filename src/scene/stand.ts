@@ -12,6 +12,8 @@ export interface Room {
   readonly below: number;
   readonly middle: number;
   readonly length: number;
+  /** A note stands in the tub's upper corner. */
+  readonly noted?: boolean;
 }
 
 /** From what is shown towards the viewer, world frame. */
@@ -35,10 +37,11 @@ const WATER_SHARE = 0.4;
 /** For the numbers over the links, and for the ruler under the hooks; CSS pixels. */
 const OVERHEAD_PX = 30;
 const UNDERNEATH_PX = 34;
+const NOTE_PX = 20;
 
 /** CSS pixels from the top of the tub to still water in a level view: steady, unless what is shown would not fit. */
 export function waterAt(size: TubSize, room: Room, scale: number): number {
-  const above = room.above * scale + OVERHEAD_PX;
+  const above = room.above * scale + overheadPx(room);
   const below = room.below * scale + UNDERNEATH_PX;
   if (above + below > size.height) return (size.height * above) / (above + below);
   return Math.min(size.height - below, Math.max(above, WATER_SHARE * size.height));
@@ -50,8 +53,12 @@ const END_SHARE = 0.05;
 /** The largest scale at which all that is shown fits, its middle this far from the tub's left edge; CSS pixels to a mm. */
 export function scaleToFit(size: TubSize, room: Room, middlePx: number): number {
   const halfPx = Math.min(middlePx, size.width - middlePx) - END_SHARE * size.width;
-  const highPx = size.height - OVERHEAD_PX - UNDERNEATH_PX;
+  const highPx = size.height - overheadPx(room) - UNDERNEATH_PX;
   return Math.min((2 * halfPx) / room.length, highPx / (room.above + room.below));
+}
+
+function overheadPx({ noted = false }: Room): number {
+  return OVERHEAD_PX + (noted ? NOTE_PX : 0);
 }
 
 /** Height over still water of the point that the view turns about: half way between the back and the hooks. */

@@ -25,6 +25,8 @@ export interface View {
   readonly selected: string | null;
   /** Another way to rest, drawn as a ghost in the same water: its number among the others of what is shown. */
   readonly ghost: number | null;
+  /** Another setup of the same bait, by name, drawn as a ghost in the same water. */
+  readonly beside: string | null;
   /** Whether the metacentre is marked beside the centres of weight and of lift. */
   readonly metacentre: boolean;
   /** Where the bait is cut away, in mm to starboard of its centre plane: wood nearer to the viewer is gone. null: whole. */
@@ -39,6 +41,7 @@ export const viewStore = createStore<View>()(() => ({
   units: 'mm-g',
   selected: null,
   ghost: null,
+  beside: null,
   metacentre: false,
   cut: null,
   sheet: { scale: 4, left: 24 },
@@ -57,6 +60,11 @@ export function show(shown: View['shown']): void {
 /** Draws another rest of the whole bait or of a link as a ghost beside it, or none any more. */
 export function showGhost(shown: View['shown'], ghost: number | null): void {
   viewStore.setState({ shown, ghost });
+}
+
+/** Draws the bait in another setup as a ghost beside it; null for none. */
+export function showBeside(beside: string | null): void {
+  viewStore.setState({ beside });
 }
 
 /** Cuts the bait away at its centre plane, or makes it whole again. */

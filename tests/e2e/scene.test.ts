@@ -5,7 +5,9 @@ import { Matrix4, Vector3 } from 'three';
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from 'vitest';
 import { type DesignFile, measureReach } from '../../sim/index.ts';
 import { layOutTub } from '../../src/panels/tub/lay-out.ts';
+import { shrunkSheet } from '../../src/scene/apart.ts';
 import { worldFromBody } from '../../src/scene/frame.ts';
+import { roomForBoth, roomOf } from '../../src/scene/room.ts';
 import { reachAlong, type ShownBait, shownBait } from '../../src/scene/shown.ts';
 import type { Sheet } from '../../src/view/view.ts';
 import { launch } from '../support/browser.ts';
@@ -18,9 +20,13 @@ const BAIT = 'slate-shad-140';
 const BARE_BACKED = 'copper-plate-200';
 const FLOATING = 'topwater';
 
-function answersTo(name: string) {
+function fileOf(name: string): DesignFile {
   const path = fileURLToPath(new URL(`../../presets/${name}.json`, import.meta.url));
-  return outcomesOf(JSON.parse(readFileSync(path, 'utf8')) as DesignFile, { setup: FLOATING });
+  return JSON.parse(readFileSync(path, 'utf8'));
+}
+
+function answersTo(name: string) {
+  return outcomesOf(fileOf(name), { setup: FLOATING });
 }
 
 const ofBait = answersTo(BAIT);
@@ -65,10 +71,15 @@ async function openTub(settings: BrowserContextOptions = {}): Promise<Tub> {
 }
 
 /** Takes the setup in which the bait stands out of the water. */
-async function float({ page }: Tub): Promise<void> {
-  await page.getByRole('button', { name: /Setup$/ }).click();
-  await page.getByRole('option', { name: FLOATING }).click();
-  await page.locator('[data-fresh="true"][data-detail="full"]').waitFor();
+async function float(tub: Tub): Promise<void> {
+  await choose(tub, 'Setup', FLOATING);
+  await tub.page.locator('[data-fresh="true"][data-detail="full"]').waitFor();
+}
+
+/** Chooses from one of the margin's lists, and leaves it with the keys of the view in force again. */
+async function choose({ page }: Tub, label: string, option: string): Promise<void> {
+  await page.getByRole('button', { name: new RegExp(`${label}$`) }).click();
+  await page.getByRole('option', { name: option }).click();
   await page.locator('h1').click();
 }
 
@@ -171,8 +182,7 @@ describe('the side view', () => {
 
   test('has the bait’s back as proud of the water as the numbers say', async () => {
     const tub = await openTub();
-    await tub.page.getByRole('button', { name: /Bait$/ }).click();
-    await tub.page.getByRole('option', { name: 'Copper Plate 200' }).click();
+    await choose(tub, 'Bait', 'Copper Plate 200');
     await float(tub);
     const picture = await settled(tub);
     const { bait, waterline, sheet } = await expected(tub, 'whole', answersTo(BARE_BACKED));
@@ -403,6 +413,67 @@ function apart(one: Rectangle, other: Rectangle): boolean {
   const sideways = one.x + one.width <= other.x || other.x + other.width <= one.x;
   return sideways || one.y + one.height <= other.y || other.y + other.height <= one.y;
 }
+
+test('on a phone no words over the picture cover others, those at the water’s mark included', async () => {
+  const tub = await openTub({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+  await float(tub);
+  await tub.page.locator('.mark.off-mark').first().waitFor();
+  await settled(tub);
+  const words = tub.page.locator('.mark span:not([style*="hidden"])');
+  const boxes = await boxesOf(words);
+  expect(boxes.length).toBeGreaterThan(6);
+  for (const [i, one] of boxes.entries()) for (const other of boxes.slice(0, i)) expect(apart(one, other)).toBe(true);
+});
+
+describe('another setup beside', () => {
+  test('is drawn pale where its own float has it, and named with what it does otherwise', async () => {
+    const tub = await openTub();
+    await choose(tub, 'Setup', 'slow-sink');
+    await choose(tub, 'Beside', FLOATING);
+    const note = tub.page.locator('.beside-note');
+    await note.waitFor();
+    await tub.page.locator('[data-fresh="true"][data-done="true"]').waitFor();
+    const picture = await settled(tub);
+    const [own, other] = [outcomesOf(fileOf(BAIT), { setup: 'slow-sink' }), ofBait].map((answers) =>
+      shownBait({ ...answers, lastGood: { bait: {}, links: [] } }, 'whole'),
+    );
+    if (!own || !other) throw new Error('a setup was not worked out');
+    expect(await note.textContent()).toMatch(
+      new RegExp(`^${FLOATING}: floats; ${(own.float.mass - other.float.mass).toFixed(1)} g lighter`),
+    );
+    // nothing else stands out of the water under the note: the highest is the pale one's fin
+    const { waterline, sheet: laidOut } = await expected(tub, 'whole');
+    const { width, height } = picture;
+    const { scale } = shrunkSheet(laidOut, { width, height }, roomForBoth(roomOf(own), roomOf(other)));
+    const rows = Array.from({ length: height - UNDER_NOTE_PX }, (_, y) => y + UNDER_NOTE_PX);
+    const columns = Array.from({ length: width }, (_, x) => x);
+    const top = rows.find((y) => columns.some((x) => unlike(picture.at(x, y), picture.at(4, y)) > EDGE)) ?? Number.NaN;
+    const out = reachAlong(other.links, other.pose.up, other.fins) - other.pose.offset;
+    expect(out).toBeGreaterThan(5);
+    expect(Math.abs(top - (waterline - out * scale))).toBeLessThan(2 * PIXEL);
+    expect(tub.complaints).toEqual([]);
+  });
+
+  test('changes places with the first when it is chosen itself, and is gone with the next bait', async () => {
+    const tub = await openTub();
+    const [setup, beside] = ['Setup', 'Beside'].map((label) =>
+      tub.page.getByRole('button', { name: new RegExp(`${label}$`) }),
+    );
+    await choose(tub, 'Setup', 'slow-sink');
+    await choose(tub, 'Beside', FLOATING);
+    await choose(tub, 'Setup', FLOATING);
+    await tub.page.locator('.beside-note', { hasText: 'slow-sink: sinks' }).waitFor();
+    expect(await setup?.textContent()).toContain(FLOATING);
+    expect(await beside?.textContent()).toContain('slow-sink');
+    await choose(tub, 'Bait', 'Copper Plate 200');
+    await tub.page.locator('.beside-note').waitFor({ state: 'detached' });
+    expect(await beside?.textContent()).toContain('none');
+    expect(tub.complaints).toEqual([]);
+  });
+});
+
+/** Rows of the tub that the note in its corner takes. */
+const UNDER_NOTE_PX = 26;
 
 describe('the metacentre', () => {
   test('is marked GM over G by key M in words clear of all others, no longer by a click, and never from the top', async () => {

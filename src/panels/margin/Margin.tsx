@@ -6,7 +6,7 @@ import { useAnswers } from '../../engine/answers.ts';
 import { issuesByField, issuesOf } from '../../engine/issues.ts';
 import { Choice } from '../../ui/Choice.tsx';
 import { OneOf } from '../../ui/OneOf.tsx';
-import { showUnits, useView } from '../../view/view.ts';
+import { showBeside, showUnits, useView } from '../../view/view.ts';
 import { Folds } from './Folds.tsx';
 import type { Field } from './field.ts';
 import { bodyFields, hookFields, jointFields, slugField, waterFields, woodField } from './fields.ts';
@@ -50,6 +50,7 @@ export function Margin({ onPreset }: { onPreset(key: string): void }) {
           onChoose={chooseSetup}
         />
       )}
+      {file !== null && file.setups.length > 1 && <Beside file={file} setup={setup} />}
       <OneOf
         label="Units"
         options={[
@@ -73,6 +74,23 @@ const WATERS: readonly { readonly key: WaterChoice; readonly text: string }[] = 
 
 /** Density in g/cm³ that a measured water starts from where none has been worked out yet. */
 const PLAIN_WATER = 1;
+
+/** No setup has this name: one that is left empty is refused. */
+const NONE = '';
+
+/** Which other setup is drawn pale in the same water. */
+function Beside({ file, setup }: { readonly file: DesignFile; readonly setup: string | null }) {
+  const beside = useView((view) => view.beside);
+  const others = file.setups.filter(({ name }) => name !== setup);
+  return (
+    <Choice
+      label="Beside"
+      options={[{ key: NONE, text: 'none' }, ...others.map(({ name }) => ({ key: name, text: name }))]}
+      chosen={beside ?? NONE}
+      onChoose={(name) => showBeside(name === NONE ? null : name)}
+    />
+  );
+}
 
 function Inputs({ file, setup }: { readonly file: DesignFile; readonly setup: string | null }) {
   const answers = useAnswers((held) => held);

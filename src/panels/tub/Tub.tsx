@@ -3,6 +3,7 @@ import { measureReach } from '../../../sim/index.ts';
 import { type Answers, useAnswers } from '../../engine/answers.ts';
 import { layOutSheet } from '../../view/view.ts';
 import { ApartNote } from './ApartNote.tsx';
+import { BesideNote } from './BesideNote.tsx';
 import { layOutTub, type Room } from './lay-out.ts';
 import { Ruler } from './Ruler.tsx';
 import { ViewBar } from './ViewBar.tsx';
@@ -26,6 +27,7 @@ export function Tub({ children }: { readonly children: ReactNode }) {
         {children}
         <Ruler />
         <ApartNote />
+        <BesideNote />
       </div>
     </section>
   );

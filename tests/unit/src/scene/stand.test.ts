@@ -31,6 +31,10 @@ describe('the side view', () => {
     expect(waterAt(TUB, crowded, SHEET.scale)).toBeCloseTo((400 * 430) / 864, 9);
   });
 
+  test('leaves room for a note over the numbers', () => {
+    expect(waterAt(TUB, { ...LOW, above: 50, below: 20, noted: true }, SHEET.scale)).toBe(250);
+  });
+
   test('has still water where it says, although the view turns about the middle of the bait', () => {
     const [, down] = shiftOf('side', TUB, SHEET, LOW);
     const water = TUB.height / 2 + down + pivotHeight(LOW) * SHEET.scale;

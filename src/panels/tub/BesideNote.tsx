@@ -1,0 +1,39 @@
+import { type Digits, MOST_DIGITS } from '../../../sim/index.ts';
+import { type LastGood, useAnswers } from '../../engine/answers.ts';
+import { useBeside } from '../../engine/beside.ts';
+import { useAmounts } from '../../view/amounts.ts';
+import { useView, type View } from '../../view/view.ts';
+import { besideWords } from './beside-words.ts';
+
+/** Names the setup that is drawn pale and says how it rests as against the first; as a mark it is in saved pictures too. */
+export function BesideNote() {
+  const shown = useView((view) => view.shown);
+  const setup = useView((view) => view.beside);
+  const own = useAnswers(({ lastGood }) => floatOf(lastGood, shown));
+  const other = useBeside(setup, (known) => floatOf(known, shown));
+  const ownDigits = useAnswers(({ lastGood }) => digitsOf(lastGood, shown));
+  const otherDigits = useBeside(setup, (known) => digitsOf(known, shown));
+  const amounts = useAmounts();
+  if (own === undefined || other === undefined) return null;
+  const digits = fewer(ownDigits ?? MOST_DIGITS, otherDigits ?? MOST_DIGITS);
+  return (
+    <p className="mark beside-note" role="status">
+      <span aria-hidden="true" className="swatch" />
+      {`${setup}: ${besideWords(own, other, digits, amounts)}`}
+    </p>
+  );
+}
+
+function floatOf({ bait, links }: LastGood, shown: View['shown']) {
+  return shown === 'whole' ? bait.assembled : links[shown]?.float;
+}
+
+function digitsOf({ bait, links }: LastGood, shown: View['shown']): Digits | undefined {
+  return (shown === 'whole' ? bait.assembledAccuracy : links[shown]?.accuracy)?.digits;
+}
+
+/** As many decimals as are meant of both. */
+function fewer(one: Digits, other: Digits): Digits {
+  const least = (name: keyof Digits) => Math.min(one[name], other[name]);
+  return { draft: least('draft'), proud: least('proud'), trim: least('trim'), heel: least('heel'), gm: least('gm') };
+}
