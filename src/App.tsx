@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect } from 'react';
 import { redo, undo } from './document/commands.ts';
 import { firstAnswers, useAnswers } from './engine/answers.ts';
 import { Columns } from './panels/columns/Columns.tsx';
@@ -29,9 +29,6 @@ function NoPicture() {
 
 /** One drawing sheet whose horizontal axis is the bait: tub, columns, whole bait, title block; the inputs in its margin. */
 export function App({ onPreset }: { onPreset(key: string): void }) {
-  const fresh = useAnswers((answers) => answers.fresh);
-  const detail = useAnswers((answers) => (answers.heldFor === 0 ? 'none' : answers.detail));
-  const done = useAnswers((answers) => answers.done);
   const still = useStillness();
   useKeys();
   return (
@@ -41,7 +38,7 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
         <Headline />
         <a href="#design">Change the bait and its numbers</a>
       </header>
-      <main className="sheet" data-fresh={fresh} data-detail={detail} data-done={done}>
+      <Sheet>
         <Tub>
           <Boundary instead={<NoPicture />}>
             <Suspense fallback={<p className="no-picture">Filling the tub …</p>}>
@@ -55,7 +52,7 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
           <WholeRow />
           <TitleBlock />
         </div>
-      </main>
+      </Sheet>
       <aside className="margin" id="design" aria-label="The design">
         <Suspense fallback={<p>Laying out the numbers …</p>}>
           <Margin onPreset={onPreset} />
@@ -63,6 +60,18 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
       </aside>
       <Parts />
     </div>
+  );
+}
+
+/** The frame of the drawing, which says how far the answers in it are. Its contents are not drawn anew with that. */
+function Sheet({ children }: { readonly children: ReactNode }) {
+  const fresh = useAnswers((answers) => answers.fresh);
+  const detail = useAnswers((answers) => (answers.heldFor === 0 ? 'none' : answers.detail));
+  const done = useAnswers((answers) => answers.done);
+  return (
+    <main className="sheet" data-fresh={fresh} data-detail={detail} data-done={done}>
+      {children}
+    </main>
   );
 }
 

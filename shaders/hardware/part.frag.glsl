@@ -5,6 +5,7 @@
 #include <lamp>
 #include <underwater>
 #include <scene-normal>
+#include <shine>
 
 uniform vec3 uTint;
 uniform vec3 uDeep;
@@ -14,11 +15,9 @@ varying vec3 vScene_mm;
 varying vec3 vNormal;
 
 void main() {
-  const vec3 WINDOW = vec3(-0.36, 0.78, 0.51);
   vec3 normal = sceneNormal(normalize(vNormal), viewMatrix);
   vec3 toEye = normalize(vec3(viewMatrix[0][2], viewMatrix[1][2], viewMatrix[2][2]));
-  float shine = pow(max(0.0, dot(normal, normalize(toEye + WINDOW))), 40.0);
-  vec3 colour = uTint * lamp(normal) + 0.35 * shine;
+  vec3 colour = uTint * lamp(normal) + 0.35 * shine(normal, toEye, 40.0);
   gl_FragColor = vec4(mix(colour, underwater(colour, vScene_mm.y, uDeep), uWet), 1.0);
   #include <colorspace_fragment>
 }

@@ -7,6 +7,7 @@ precision highp float;
 #include <fresnel>
 #include <half-under>
 #include <noise>
+#include <shine>
 #include <sky>
 #include <waves>
 
@@ -48,7 +49,7 @@ void main() {
 
   float rim = 1.0 - smoothstep(1.0 - RIM, 1.0, length(vPlace_mm) / uReach_mm);
   float brush = 1.0 + BRUSH * (noise(vec3(vPlace_mm / BRUSH_MM, 0.0)) - 0.5);
-  float glint = uRipple * pow(max(0.0, dot(upright, normalize(toEye + WINDOW))), 90.0);
+  float glint = uRipple * shine(upright, toEye, 90.0);
   vec3 colour = mix(uWater, mirrored, clamp(thrownBack, 0.0, MOST_SKY));
   colour += GLINT * glint;
   float shade = max(0.0, 1.0 - SHADED * dot(slope, vec2(WINDOW.x, -WINDOW.z)));

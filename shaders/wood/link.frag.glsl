@@ -12,6 +12,9 @@ precision highp float; // a tenth of a millimetre in 300, and dashes from it: me
 #include <grain>
 #include <lamp>
 #include <drawn-line>
+#include <fresnel>
+#include <shine>
+#include <sky>
 #include <underwater>
 #include <waves>
 #include <caustic>
@@ -25,6 +28,10 @@ uniform vec3 uWood;
 uniform vec3 uDeep;
 uniform vec3 uInk;
 uniform vec3 uWaterline;
+uniform vec3 uSkyHorizon;
+uniform vec3 uSkyZenith;
+/* Of the coats on the outside: 0 for bare wood .. 1. */
+uniform float uSheen;
 uniform float uPixelRatio;
 uniform float uTime_s;
 /* The waterline aimed for, body frame: unit vector up, and offset in mm. All 0 but the offset: none. */
@@ -50,6 +57,10 @@ void main() {
   const float CUT_LIGHT = 0.92; // paler than any flank
   const float CUT_PX = 2.0; // thick, as the edge of a section is
   const float EDGE_ON = 1e-3;
+  const float SPOT = 0.3; // of the window in thick varnish
+  const float SPOT_NARROW = 26.0; // varnish on hand-carved wood is no mirror
+  const float MIRRORED = 0.45; // of the sky, along an edge
+  const float UNDER_WATER = 0.35; // varnish shines less where there is water for air
   const float IN_THE_SHADE = 0.42; // slots see little of the window
 
   // before anything is thrown away: derivatives need their neighbours
@@ -78,6 +89,13 @@ void main() {
   float light = lamp(normal) * (vKind == SLOT ? IN_THE_SHADE : 1.0);
   vec3 colour = uWood * mix(1.08, vKind == SKIN ? 0.8 : 0.7, year) * light;
   float lit = smoothstep(-0.6, 0.8, normal.y) * (vKind == SKIN ? 1.0 : 0.0);
+  if (vKind == SKIN) {
+    vec3 toEye = normalize(vec3(viewMatrix[0][2], viewMatrix[1][2], viewMatrix[2][2]));
+    float sheen = uSheen * mix(UNDER_WATER, 1.0, step(0.0, vScene_mm.y));
+    float thrownBack = MIRRORED * fresnel(abs(dot(normal, toEye)));
+    colour = mix(colour, sky(reflect(-toEye, normal), uSkyHorizon, uSkyZenith), sheen * thrownBack);
+    colour += sheen * SPOT * shine(normal, toEye, SPOT_NARROW);
+  }
   colour *= 1.0 + caustic(vScene_mm, lit, uTime_s);
   colour = underwater(colour, vScene_mm.y, uDeep);
   if (CUT_FACE == 1) {

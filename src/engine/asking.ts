@@ -32,12 +32,12 @@ export function createAsking(door: Pick<EngineDoor, 'ask'>, onAsked: (seq: numbe
     changed(file, setup) {
       newest = { file, setup };
       seq += 1;
+      // before the page is told: it would draw itself anew first, while the worker waits
+      if (!isTurnTaken) queueMicrotask(askCoarsely);
+      isTurnTaken = true;
       onAsked(seq);
       clearTimeout(rest);
       rest = setTimeout(askFully, REST_MS);
-      if (isTurnTaken) return;
-      isTurnTaken = true;
-      queueMicrotask(askCoarsely);
     },
   };
 }

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Mm } from '../../sim/index.ts';
 import { Pulled } from './Apart.tsx';
 import { Ballast } from './Ballast.tsx';
@@ -14,8 +15,11 @@ interface LinkAndPartsProps {
   readonly shift: Mm;
 }
 
-/** One link with all that is fixed in it, in the body frame. What hangs from it is in the world's. */
-export function LinkAndParts({ link, bait, shift }: LinkAndPartsProps) {
+/**
+ * One link with all that is fixed in it, in the body frame. What hangs from it is in the world's. The sheet's scale may
+ * change with the bait, and then the view is drawn twice: the parts only once.
+ */
+export const LinkAndParts = memo(({ link, bait, shift }: LinkAndPartsProps) => {
   const isOn = (item: { readonly link: number }) => item.link === link.index;
   return (
     <Pulled by={shift}>
@@ -26,4 +30,4 @@ export function LinkAndParts({ link, bait, shift }: LinkAndPartsProps) {
       <Ballast holes={bait.holes.filter(isOn)} />
     </Pulled>
   );
-}
+});

@@ -1,7 +1,7 @@
 import type { ThreeEvent } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useMemo } from 'react';
 import { show, useView, viewStore } from '../view/view.ts';
-import { makeCutFaceMaterial, makeLinkMaterial, setSlots } from './materials.ts';
+import { makeCutFaceMaterial, makeLinkMaterial, setSheen, setSlots } from './materials.ts';
 import { ORDER } from './order.ts';
 import type { ShownLink } from './shown.ts';
 import { useTub } from './tub.ts';
@@ -13,7 +13,7 @@ const WOODS = ['#e2c496', '#bd9059', '#d2ab72'] as const;
 /** One link: coated wood, its outline, and the rims of its joint faces. A double click shows it alone, another all. */
 export function LinkMesh({ link }: { readonly link: ShownLink }) {
   const { shared, looks } = useTub();
-  const { mesh, slots } = link.wetted;
+  const { mesh, slots, skinGrowth } = link.wetted;
   const geometry = useAnswerGeometry(mesh);
   const tint = WOODS[link.index % WOODS.length] ?? WOODS[0];
   const wood = useMemo(() => makeLinkMaterial(shared, tint), [shared, tint]);
@@ -27,6 +27,7 @@ export function LinkMesh({ link }: { readonly link: ShownLink }) {
   );
   const isCut = useView((view) => view.cut !== null);
   useLayoutEffect(() => setSlots(wood, slots), [wood, slots]);
+  useLayoutEffect(() => setSheen(wood, skinGrowth), [wood, skinGrowth]);
 
   const focus = (event: ThreeEvent<MouseEvent>) => {
     event.stopPropagation();

@@ -27,7 +27,18 @@ export interface DrawnMesh {
   readonly edges: BufferGeometry;
 }
 
+const layouts = new WeakMap<Topology, DrawnLayout>();
+
+/** The layout of a topology, worked out once for each. */
 export function layOut(topology: Topology): DrawnLayout {
+  const known = layouts.get(topology);
+  if (known !== undefined) return known;
+  const layout = layOutAnew(topology);
+  layouts.set(topology, layout);
+  return layout;
+}
+
+function layOutAnew(topology: Topology): DrawnLayout {
   const source: number[] = [];
   const kind: number[] = [];
   const index = new Uint32Array(topology.index.length);
@@ -54,19 +65,51 @@ export function layOut(topology: Topology): DrawnLayout {
     kind: Float32Array.from(kind),
     index,
     skinCount,
-    edges: rims(Uint32Array.from(source), index, skinCount),
+    edges: rims(source, index, skinCount),
   };
 }
 
 /** The skin's edges that only one of its triangles has: there it meets a face. */
-function rims(source: Uint32Array, index: Uint32Array, skinCount: number): Uint32Array {
-  const once = new Map<string, readonly [number, number]>();
+function rims(source: readonly number[], index: Uint32Array, skinCount: number): Uint32Array {
+  const once = new Map<number, readonly [number, number]>();
   for (let i = 0; i < skinCount; i++) {
     const [a, b] = [index[i], index[i % 3 === 2 ? i - 2 : i + 1]];
-    const key = [source[a], source[b]].sort((one, other) => one - other).join(' ');
+    const [one, other] = [source[a], source[b]];
+    const key = Math.min(one, other) * source.length + Math.max(one, other);
     if (!once.delete(key)) once.set(key, [a, b]);
   }
   return Uint32Array.from([...once.values()].flat());
+}
+
+/** The geometries of one link, whichever topology its mesh has at the moment. */
+export interface DrawnMeshes {
+  /** Those of a topology: made when it is first seen, the same ones as long as it keeps coming back. */
+  of(topology: Topology): DrawnMesh;
+  dispose(): void;
+}
+
+/** The coarse mesh and the full one take turns while a value is dragged: neither drives out the other. */
+const KEPT = 2;
+
+export function createDrawnMeshes(): DrawnMeshes {
+  // the one asked for last stands last
+  let kept: readonly (readonly [Topology, DrawnMesh])[] = [];
+  return {
+    of(topology) {
+      const drawn = kept.find(([known]) => known === topology)?.[1] ?? makeDrawnMesh(topology);
+      const others = kept.filter(([known]) => known !== topology);
+      for (const [, old] of others.slice(0, -(KEPT - 1))) disposeDrawnMesh(old);
+      kept = [...others.slice(-(KEPT - 1)), [topology, drawn]];
+      return drawn;
+    },
+    dispose: () => {
+      for (const [, drawn] of kept) disposeDrawnMesh(drawn);
+    },
+  };
+}
+
+function disposeDrawnMesh({ whole, skin, edges }: DrawnMesh): void {
+  for (const geometry of [whole, skin, edges]) geometry.dispose();
 }
 
 /** Makes the geometries of a topology, without positions yet. Whoever calls disposes of them. */

@@ -146,8 +146,10 @@ export function makeLinkMaterial(shared: Shared, tint: string): ShaderMaterial {
     polygonOffsetFactor: 1,
     polygonOffsetUnits: 1,
     uniforms: {
-      ...pick(shared, 'uDeep', 'uInk', 'uWaterline', 'uPixelRatio', 'uMark_mm', 'uTime_s', 'uCut_mm', 'uKept'),
+      ...pick(shared, 'uDeep', 'uInk', 'uWaterline', 'uSkyHorizon', 'uSkyZenith'),
+      ...pick(shared, 'uPixelRatio', 'uMark_mm', 'uTime_s', 'uCut_mm', 'uKept'),
       uWood: { value: new Color(tint) },
+      uSheen: { value: 0 },
       uSlots_mm: { value: Array.from({ length: SLOT_LIMIT }, () => new Vector4()) },
     },
   });
@@ -193,6 +195,14 @@ export function setSlots(material: ShaderMaterial, slots: readonly WettedSlot[])
     if (slot) box.set(slot.width / 2, slot.z[0], slot.z[1], OPENS_NUMBER[slot.opens]);
     else box.set(0, 0, 0, 0);
   });
+}
+
+/** Half as thick again as one brushed coat: from here on varnish hides the pores and looks wet. */
+const GLOSSY_MM: Mm = 0.15;
+
+/** Makes wood shine by how thick the coats on its outside are; bare or soaked wood stays dull. */
+export function setSheen(material: ShaderMaterial, coats: Mm): void {
+  material.uniforms.uSheen.value = 1 - Math.exp(-coats / GLOSSY_MM);
 }
 
 /** The visible edge round a link. */

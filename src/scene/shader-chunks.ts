@@ -5,6 +5,7 @@ import hatch from '../../shaders/lib/hatch.glsl?raw';
 import lamp from '../../shaders/lib/lamp.glsl?raw';
 import noise from '../../shaders/lib/noise.glsl?raw';
 import sceneNormal from '../../shaders/lib/scene-normal.glsl?raw';
+import shine from '../../shaders/lib/shine.glsl?raw';
 import sky from '../../shaders/lib/sky.glsl?raw';
 import slotMouth from '../../shaders/lib/slot-mouth.glsl?raw';
 import underwater from '../../shaders/lib/underwater.glsl?raw';
@@ -25,6 +26,7 @@ const CHUNKS: Readonly<Record<string, string>> = {
   lamp,
   noise,
   'scene-normal': sceneNormal,
+  shine,
   sky,
   'slot-mouth': slotMouth,
   underwater,

@@ -1,15 +1,22 @@
+import { memo } from 'react';
 import type { Key } from 'react-aria-components';
 import { Button, Label, ListBox, ListBoxItem, Popover, Select, SelectValue } from 'react-aria-components';
+import { isSameChoice, type Option } from './options.ts';
+import { useNewest } from './use-newest.ts';
 
 export interface ChoiceProps {
   readonly label: string;
-  readonly options: readonly { readonly key: string; readonly text: string }[];
+  readonly options: readonly Option[];
   readonly chosen: string | null;
   onChoose(key: string): void;
 }
 
 /** One of a list of names. */
-export function Choice({ label, options, chosen, onChoose }: ChoiceProps) {
+export function Choice({ onChoose, ...seen }: ChoiceProps) {
+  return <DrawnChoice {...seen} onChoose={useNewest(onChoose)} />;
+}
+
+const DrawnChoice = memo(({ label, options, chosen, onChoose }: ChoiceProps) => {
   const choose = (key: Key | null) => {
     if (key !== null && key !== chosen) onChoose(String(key));
   };
@@ -33,4 +40,4 @@ export function Choice({ label, options, chosen, onChoose }: ChoiceProps) {
       </Popover>
     </Select>
   );
-}
+}, isSameChoice);

@@ -2,7 +2,9 @@ import { createPipeline } from '../../sim/pipeline.ts';
 import { answersOf } from '../support/worked-bait.ts';
 import { linkRows, logRow } from './accuracy.ts';
 import { DEMO, readDemo, SETUP } from './demo.ts';
+import { drawingRows } from './drawing.ts';
 import { kernelRows } from './kernel.ts';
+import { pageRows } from './page.ts';
 import { drain, pipelineRows } from './pipeline.ts';
 import { lastResults, saveResults } from './results.ts';
 import { type Row, sectionText, valueRow, verdictOf } from './rows.ts';
@@ -29,6 +31,8 @@ if (file) {
   show('Kernel, head link', own);
   show('The same equilibrium by other means, head link', others);
   show('Accuracy', [logRow(), ...linkRows(answers)]);
+  show('Picture, head link', drawingRows(answers));
+  show(`Page, ${DEMO}`, await pageRows());
 } else {
   console.log(`${DEMO} is not there: pipeline, kernel and link rows are left out\n`);
   show('Accuracy', [logRow()]);

@@ -7,7 +7,7 @@ export default defineConfig({
   publicDir: false,
   logLevel: 'warn',
   // manifold-3d looks for its .wasm beside its own file
-  ssr: { noExternal: true, external: ['manifold-3d'] },
+  ssr: { noExternal: true, external: ['manifold-3d', 'playwright-core', 'vite'] },
   build: {
     ssr: 'tests/bench/main.ts',
     outDir: fileURLToPath(new URL('../../dist/bench', import.meta.url)),

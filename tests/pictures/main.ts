@@ -1,9 +1,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { resolve } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
-import { preview } from 'vite';
 import { FIRST_PRESET, presets } from '../../src/document/presets.ts';
 import { launch } from '../support/browser.ts';
+import { serveApp } from '../support/serve-app.ts';
 
 /** The page as the README shows it, and a sheet of every demo bait from everywhere, to be looked over by eye. */
 const README_PICTURE = 'tests/golden/pictures/slate-shad-140.png';
@@ -28,21 +27,15 @@ const BESIDE = 'beside';
 const SETTLED_MS = 700;
 
 async function main(): Promise<void> {
-  const server = await preview({
-    configFile: resolve('src/vite.config.ts'),
-    logLevel: 'warn',
-    preview: { port: 0, host: '127.0.0.1' },
-  });
+  const served = await serveApp(process.cwd());
   const browser = await launch();
   try {
-    const url = server.resolvedUrls?.local[0];
-    if (url === undefined) throw new Error('the built app is served nowhere: see what vite preview says');
     mkdirSync(SHEET_FOLDER, { recursive: true });
-    await pictureForReadme(browser, url);
-    await contactSheet(browser, url);
+    await pictureForReadme(browser, served.url);
+    await contactSheet(browser, served.url);
   } finally {
     await browser.close();
-    await server.close();
+    await served.close();
   }
 }
 

@@ -1,8 +1,8 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
-import { preview } from 'vite';
 import type { TestProject } from 'vitest/node';
+import { serveApp } from './serve-app.ts';
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -20,15 +20,9 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 export async function setup(project: TestProject): Promise<() => Promise<void>> {
   await build('the app', ['build', 'src', '--logLevel', 'warn']);
   await build('the command line', ['build', '--config', 'src/cli/vite.config.ts']);
-  const server = await preview({
-    configFile: `${root}src/vite.config.ts`,
-    logLevel: 'warn',
-    preview: { port: 0, host: '127.0.0.1' },
-  });
-  const url = server.resolvedUrls?.local[0];
-  if (url === undefined) throw new Error('the built app is served nowhere: see what vite preview says');
+  const { url, close } = await serveApp(root);
   project.provide('url', url);
-  return () => server.close();
+  return close;
 }
 
 /** In a process of its own: a build inside the test run would inherit NODE_ENV=test and bundle development React. */

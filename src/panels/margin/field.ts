@@ -17,6 +17,18 @@ export interface Field {
   edit(value: number): Edit;
 }
 
+/** Whether two fields are the same to see and to use: an edit is made of the places and the value alone. */
+export function isSame(one: Field, other: Field): boolean {
+  return (
+    one.label === other.label &&
+    one.kind === other.kind &&
+    one.value === other.value &&
+    one.note === other.note &&
+    one.edited === other.edited &&
+    one.paths.join() === other.paths.join()
+  );
+}
+
 /** A place of the file that a field is for. */
 export interface Place {
   readonly label: string;

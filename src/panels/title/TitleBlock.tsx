@@ -54,6 +54,9 @@ function scaleWords(scale: number): string {
   return ratio >= 1 ? `${formatNumber(ratio, { digits: 2 })} : 1` : `1 : ${formatNumber(1 / ratio, { digits: 2 })}`;
 }
 
+// making one takes longer than drawing the block
+const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+
 function today(): string {
-  return new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' }).format(new Date());
+  return DAY.format(new Date());
 }

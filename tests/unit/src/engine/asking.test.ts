@@ -50,3 +50,11 @@ test('Changes within one turn are one design: only the last is asked for', async
   expect(asks.map(({ seq, file }) => [seq, file.name])).toEqual([[2, 'let go']]);
   expect(marked.at(-1)).toBe(2);
 });
+
+test('The worker is asked before the page, told of it, draws itself anew', async () => {
+  const order: string[] = [];
+  const asking = createAsking({ ask: () => order.push('asked') }, () => queueMicrotask(() => order.push('drawn')));
+  asking.changed(makeDesignFile(), null);
+  await vi.advanceTimersByTimeAsync(0);
+  expect(order).toEqual(['asked', 'drawn']);
+});

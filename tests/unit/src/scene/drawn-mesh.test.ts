@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Mesh } from '../../../../sim/index.ts';
-import { fillDrawnMesh, layOut, makeDrawnMesh } from '../../../../src/scene/drawn-mesh.ts';
+import { createDrawnMeshes, fillDrawnMesh, layOut, makeDrawnMesh } from '../../../../src/scene/drawn-mesh.ts';
 import { goodOf } from '../../../support/change-file.ts';
 import { makeDesignFile } from '../../../support/make-design.ts';
 import { outcomesOf } from '../../../support/worked-bait.ts';
@@ -14,6 +14,36 @@ function meshOf(pieces: 1 | 2, link: number): Mesh {
   if (!outcome) throw new Error(`the plain bait of ${pieces} has no link ${link}`);
   return goodOf(outcome).mesh;
 }
+
+describe('the buffers of a link', () => {
+  const [coarse, full, other] = [meshOf(1, 0), meshOf(2, 0), meshOf(2, 1)].map(({ topology }) => topology);
+
+  test('are the same ones for two meshes that take turns, as they do while a value is dragged', () => {
+    const meshes = createDrawnMeshes();
+    const [first, second] = [meshes.of(coarse), meshes.of(full)];
+    expect(second).not.toBe(first);
+    for (let turn = 0; turn < 3; turn++) {
+      expect(meshes.of(coarse)).toBe(first);
+      expect(meshes.of(full)).toBe(second);
+    }
+  });
+
+  test('are given back when a third takes their place, and all of them at the end', () => {
+    const meshes = createDrawnMeshes();
+    const disposed: string[] = [];
+    const watched = (name: string, topology: typeof coarse) => {
+      const { whole, skin, edges } = meshes.of(topology);
+      for (const geometry of [whole, skin, edges]) geometry.addEventListener('dispose', () => disposed.push(name));
+    };
+    watched('coarse', coarse);
+    watched('full', full);
+    meshes.of(coarse);
+    watched('other', other);
+    expect(disposed).toEqual(['full', 'full', 'full']);
+    meshes.dispose();
+    expect(disposed.slice(3).sort()).toEqual(['coarse', 'coarse', 'coarse', 'other', 'other', 'other']);
+  });
+});
 
 describe('a link as it is drawn', () => {
   test('keeps every triangle and every corner of the mesh', () => {

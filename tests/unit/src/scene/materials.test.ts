@@ -3,7 +3,14 @@ import { fileURLToPath } from 'node:url';
 import { ShaderChunk, type ShaderMaterial, type Vector4 } from 'three';
 import { describe, expect, test } from 'vitest';
 import { makeLooks } from '../../../../src/scene/looks.ts';
-import { makeLinkMaterial, makeShared, SLOT_LIMIT, setSlots, setViewport } from '../../../../src/scene/materials.ts';
+import {
+  makeLinkMaterial,
+  makeShared,
+  SLOT_LIMIT,
+  setSheen,
+  setSlots,
+  setViewport,
+} from '../../../../src/scene/materials.ts';
 import { withChunks } from '../../../../src/scene/shader-chunks.ts';
 
 const shared = makeShared();
@@ -49,6 +56,17 @@ test('the tub’s size is told to all shaders at once', () => {
   setViewport(shared, 1200, 500, 2);
   expect(link.uniforms.uPixelRatio.value).toBe(2);
   expect(looks.outline.uniforms.uViewport_px.value.toArray()).toEqual([1200, 500]);
+});
+
+test('bare wood is dull, and the thicker its coats the more it shines', () => {
+  const sheens = [0, 0.1, 0.4, 5].map((coats) => {
+    setSheen(link, coats);
+    return Number(link.uniforms.uSheen.value);
+  });
+  expect(sheens[0]).toBe(0);
+  expect(sheens).toEqual([...sheens].sort((one, other) => one - other));
+  expect(sheens.at(-1)).toBeLessThanOrEqual(1);
+  expect(new Set(sheens).size).toBe(4);
 });
 
 test('slots are open where the link has them and shut again when it loses them', () => {

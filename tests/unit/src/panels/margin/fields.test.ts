@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { valueAt } from '../../../../../sim/design/place.ts';
+import { valueAt, withValueAt } from '../../../../../sim/design/place.ts';
 import { createPipeline, type Design, type DesignFile, issueLine } from '../../../../../sim/index.ts';
-import type { Field } from '../../../../../src/panels/margin/field.ts';
+import { type Field, isSame } from '../../../../../src/panels/margin/field.ts';
 import {
   bodyFields,
   hookFields,
@@ -249,4 +249,28 @@ test.each<readonly [string, DesignFile]>([
     expect(again.body, label).toEqual(designOf(file).body);
     expect(again.joints, label).toEqual(designOf(file).joints);
   }
+});
+
+describe('Fields made anew after an edit', () => {
+  const all = (file: DesignFile) => [
+    ...bodyFields(file, designOf(file)),
+    ...file.joints.flatMap((_, joint) => jointFields(file, designOf(file), joint)),
+    woodField(file, designOf(file)),
+    ...hookFields(file, designOf(file), 0, 0),
+    ...waterFields(file, designOf(file), 0),
+  ];
+
+  test.each([
+    ['drawn in expressions', DRAWN],
+    ['with linked eyes', LINKED_DESIGN],
+  ])('of a bait %s are the same but for those the edit touches, and edit alike', (_, file) => {
+    const edited = withValueAt(file, 'body.length_mm', file.body.length_mm === 130 ? 131 : 130);
+    const [before, now] = [all(file), all(edited)];
+    const same = now.map((field, i) => isSame(before[i] as Field, field));
+    expect(same[0]).toBe(false);
+    expect(same.filter(Boolean).length).toBeGreaterThan(5);
+    now.forEach((field, i) => {
+      if (same[i]) expect(before[i]?.edit(7.5)(edited)).toEqual(field.edit(7.5)(edited));
+    });
+  });
 });
