@@ -16,7 +16,9 @@ const PUPIL = 0.5;
 const BEAD_MM = 1.6;
 /** A limp tail's own shape is not known: a few strands hang from its root. */
 const STRAND_MM = 10;
-const STRANDS = 5;
+/** Up and down from the root, radians. */
+const STRANDS = [-0.35, -0.175, 0, 0.175, 0.35] as const;
+const STRAND_SAG = 0.15;
 
 /** What is glued and tied on: eyes as eyes, all else as a bead at its place, limp tails as strands at their root. */
 export function Fittings({
@@ -95,23 +97,14 @@ function Bead({ fitting, bead }: { readonly fitting: PlacedFitting; readonly bea
 
 function Tuft({ fitting, strand }: { readonly fitting: PlacedFitting; readonly strand: BufferGeometry }) {
   const { looks } = useTub();
-  const turns = useMemo(
-    () =>
-      Array.from({ length: STRANDS }, (_, i) => {
-        const spread = ((i / (STRANDS - 1)) * 2 - 1) * 0.35;
-        return turnTo([Math.cos(spread), 0, Math.sin(spread) - 0.15]);
-      }),
-    [],
-  );
-  return turns.map((turn, i) => (
+  return STRANDS.map((spread) => (
     <Part
-      // biome-ignore lint/suspicious/noArrayIndexKey: strands have nothing but their number
-      key={i}
+      key={spread}
       geometry={strand}
       look={looks.parts.tuft}
       position={fitting.at}
-      quaternion={turn}
-      scale={STRAND_MM * (1 - 0.12 * Math.abs(i - 2))}
+      quaternion={turnTo([Math.cos(spread), 0, Math.sin(spread) - STRAND_SAG])}
+      scale={STRAND_MM * (1 - 0.7 * Math.abs(spread))}
     />
   ));
 }

@@ -47,54 +47,49 @@ function writeMarks(paper: CanvasRenderingContext2D, canvas: HTMLCanvasElement, 
   for (const mark of canvas.closest('.water')?.querySelectorAll('.mark') ?? []) {
     const style = getComputedStyle(mark);
     paper.fillStyle = style.color;
-    paper.strokeStyle = style.color;
     paper.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
-    const sign = mark.querySelector('svg')?.getBoundingClientRect();
-    if (sign !== undefined) {
-      const [x, y] = [sign.left + sign.width / 2 - origin.left, sign.top + sign.height / 2 - origin.top];
-      drawCentre(paper, x, y, (sign.width * 7) / 16, kindOf(mark));
-    }
+    const sign = mark.querySelector('svg');
+    if (sign !== null) drawSign(paper, sign, origin);
     const words = mark.querySelector('span');
     // a word without room is not written here either
     if (words === null || getComputedStyle(words).visibility === 'hidden') continue;
     const box = words.getBoundingClientRect();
-    paper.fillText(words.textContent ?? '', box.left - origin.left, box.top + box.height / 2 - origin.top);
+    paper.fillText(words.textContent ?? '', box.left - origin.left, box.top + box.height / 2 - origin.top, box.width);
   }
   paper.restore();
 }
 
-type Kind = 'weight' | 'lift' | 'metacentre';
-
-function kindOf({ classList }: Element): Kind {
-  if (classList.contains('weight')) return 'weight';
-  return classList.contains('lift') ? 'lift' : 'metacentre';
+/** A sign as the page draws it: the shapes of its SVG, in the colours they have there. */
+function drawSign(paper: CanvasRenderingContext2D, sign: SVGSVGElement, origin: DOMRect): void {
+  const box = sign.getBoundingClientRect();
+  const { x, y, width, height } = sign.viewBox.baseVal;
+  paper.save();
+  paper.translate(box.left - origin.left, box.top - origin.top);
+  paper.scale(box.width / width, box.height / height);
+  paper.translate(-x, -y);
+  for (const shape of sign.children) {
+    const outline = outlineOf(shape);
+    const { fill, stroke, strokeWidth } = getComputedStyle(shape);
+    paper.lineWidth = Number.parseFloat(strokeWidth);
+    if (fill !== 'none') {
+      paper.fillStyle = fill;
+      paper.fill(outline);
+    }
+    if (stroke !== 'none') {
+      paper.strokeStyle = stroke;
+      paper.stroke(outline);
+    }
+  }
+  paper.restore();
 }
 
-/** The drafting marks: of weight with two opposite quarters filled, of lift with a cross, M with its middle. */
-function drawCentre(paper: CanvasRenderingContext2D, x: number, y: number, radius: number, kind: Kind): void {
-  const circle = new Path2D();
-  circle.arc(x, y, radius, 0, 2 * Math.PI);
-  const ink = paper.fillStyle;
-  paper.fillStyle = '#fff';
-  paper.fill(circle);
-  paper.fillStyle = ink;
-  paper.stroke(circle);
-  const inside = new Path2D();
-  if (kind === 'weight') {
-    for (const from of [-Math.PI / 2, Math.PI / 2]) {
-      inside.moveTo(x, y);
-      inside.arc(x, y, radius, from, from + Math.PI / 2);
-      inside.closePath();
-    }
-    paper.fill(inside);
-  } else if (kind === 'metacentre') {
-    inside.arc(x, y, (radius * 2.4) / 7, 0, 2 * Math.PI);
-    paper.fill(inside);
-  } else {
-    inside.moveTo(x - radius, y);
-    inside.lineTo(x + radius, y);
-    inside.moveTo(x, y - radius);
-    inside.lineTo(x, y + radius);
-    paper.stroke(inside);
-  }
+/** Signs are made of paths and ellipses. */
+function outlineOf(shape: Element): Path2D {
+  const number = (name: string) => Number(shape.getAttribute(name) ?? 0);
+  const round = shape.getAttribute('r');
+  if (shape.tagName === 'path') return new Path2D(shape.getAttribute('d') ?? '');
+  const outline = new Path2D();
+  const [across, up] = round === null ? [number('rx'), number('ry')] : [Number(round), Number(round)];
+  outline.ellipse(number('cx'), number('cy'), across, up, 0, 0, 2 * Math.PI);
+  return outline;
 }

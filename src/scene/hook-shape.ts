@@ -22,7 +22,7 @@ import { mergeGeometries } from 'three/addons/utils/BufferGeometryUtils.js';
  *
  * Proportions as trebles commonly have them (common practice); the look only, nothing is weighed by it.
  */
-const RING = { radius: 0.07, wire: 0.013 } as const;
+const RING = { radius: 0.07, wire: 0.009, turns: 2 } as const;
 const EYE = { radius: 0.036, wire: 0.018 } as const;
 const WIRE = 0.02;
 const BEND_RADIUS = 0.13;
@@ -31,7 +31,7 @@ const PRONGS = 3;
 
 /** Shape of every hung item, in lengths of its own hang. The caller disposes of it. */
 export function makeTreble(): BufferGeometry {
-  const ring = new TorusGeometry(RING.radius, RING.wire, 8, 28).rotateX(Math.PI / 2).translate(0, 0, -RING.radius);
+  const ring = makeSplitRing().translate(0, 0, -RING.radius);
   const eyeTop = -2 * RING.radius + RING.wire;
   const eye = new TorusGeometry(EYE.radius, EYE.wire, 8, 20).rotateY(Math.PI / 2).translate(0, 0, eyeTop - EYE.radius);
   const shankTop = eyeTop - 2 * EYE.radius;
@@ -43,6 +43,18 @@ export function makeTreble(): BufferGeometry {
   const merged = mergeGeometries(parts);
   for (const part of parts) part.dispose();
   return merged;
+}
+
+/** Two turns of wire side by side, its axis along y: what tells a split ring from a welded one. */
+function makeSplitRing(): BufferGeometry {
+  const STEPS = 24;
+  const places = Array.from({ length: RING.turns * STEPS + 1 }, (_, i) => {
+    const turn = i / STEPS;
+    const angle = 2 * Math.PI * turn;
+    const aside = 2 * RING.wire * (turn - RING.turns / 2);
+    return new Vector3(RING.radius * Math.cos(angle), aside, RING.radius * Math.sin(angle));
+  });
+  return new TubeGeometry(new CatmullRomCurve3(places), 2 * places.length, RING.wire, 6);
 }
 
 /** A bend and its point, in the half plane that `turn` names. */

@@ -9,8 +9,10 @@ export const CAMERA_KEYS: Readonly<Record<Exclude<Camera, 'free'>, string>> = {
   below: 'b',
 };
 
-/** The key that pulls the links apart and puts them together again. */
+/** The keys that pull the links apart, mark the metacentre and cut away; the same keys undo it. */
 export const APART_KEY = 'a';
+export const METACENTRE_KEY = 'm';
+export const CUT_KEY = 'c';
 
 const CAMERAS = new Map(Object.entries(CAMERA_KEYS).map(([camera, key]) => [key, camera as Camera]));
 
@@ -24,14 +26,16 @@ const TAKES_TYPING =
  */
 export function keyShortcut(event: KeyboardEvent, linkCount: number): void {
   if (event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
-  const camera = CAMERAS.get(event.key.toLowerCase());
+  const key = event.key.toLowerCase();
+  const camera = CAMERAS.get(key);
   if (camera !== undefined) lookFrom(camera);
-  // a key held down would make it flicker
-  if (event.key.toLowerCase() === 'm' && !event.repeat) toggleMetacentre();
-  if (event.key.toLowerCase() === 'c' && !event.repeat) toggleCut();
   if (event.key === '0' || event.key === 'Escape') show('whole');
+  // a key held down would make it flicker
+  const pressed = event.repeat ? null : key;
+  if (pressed === METACENTRE_KEY) toggleMetacentre();
+  if (pressed === CUT_KEY) toggleCut();
   const { shown, apart } = viewStore.getState();
-  if (event.key.toLowerCase() === APART_KEY && shown === 'whole' && linkCount > 1) pullApart(!apart);
+  if (pressed === APART_KEY && shown === 'whole' && linkCount > 1) pullApart(!apart);
   const link = /^[1-9]$/.test(event.key) ? Number(event.key) - 1 : null;
   if (link !== null && link < linkCount) show(link);
 }

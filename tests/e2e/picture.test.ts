@@ -38,6 +38,31 @@ test('a saved picture has the bait at twice the page’s pixels, its name and ve
   expect(caption.filter(([red = 255]) => red < 100).length).toBeGreaterThan(500);
 });
 
+test('what the page writes over the tub is in its picture too, sign and words', async () => {
+  const note = page.locator('.beside-note');
+  await page.getByRole('button', { name: /Beside$/ }).click();
+  await page.getByRole('option', { name: 'topwater' }).click();
+  await note.waitFor();
+  await page.locator('[data-fresh="true"][data-done="true"]').waitFor();
+  const tub = await page.locator('.water').boundingBox();
+  const [sign, words] = [await note.locator('svg').boundingBox(), await note.locator('span').boundingBox()];
+  if (!tub || !sign || !words) throw new Error('no note in the tub');
+  const { picture } = await saved('Save picture');
+  const darkIn = (box: typeof sign) => {
+    const [width, height] = [Math.floor(2 * box.width), Math.floor(2 * box.height)];
+    const [left, top] = [Math.round(2 * (box.x - tub.x)), Math.round(2 * (box.y - tub.y))];
+    const pixels = Array.from({ length: width * height }, (_, i) =>
+      picture.at(left + (i % width), top + Math.floor(i / width)),
+    );
+    return pixels.filter(([red]) => red < 160).length / pixels.length;
+  };
+  // letters cover a sixth of their line or so, the sign is mostly pale inside
+  expect(darkIn(words)).toBeGreaterThan(0.05);
+  expect(darkIn(words)).toBeLessThan(0.5);
+  expect(darkIn(sign)).toBeGreaterThan(0.05);
+  expect(darkIn({ ...words, y: words.y + words.height + 2 })).toBeLessThan(0.01);
+});
+
 test('on clear ground the paper is left out', async () => {
   const { picture } = await saved('Clear ground');
   expect(picture.at(picture.width - 4, picture.height - 4)[3]).toBe(0);

@@ -249,7 +249,7 @@ test.each([
 });
 
 describe('the bait cut away', () => {
-  /** A point of the body on the picture, pixels. */
+  /** A point of the body on the picture, pixels; the first hole and the middle of its lead. */
   async function placed(tub: Tub) {
     const { bait, waterline, sheet } = await expected(tub, 'whole');
     const turn = worldFromBody(new Vector3(...bait.pose.up), bait.pose.offset, new Matrix4());
@@ -257,7 +257,11 @@ describe('the bait cut away', () => {
       const world = new Vector3(...place).applyMatrix4(turn);
       return [Math.floor(sheet.left + world.x * sheet.scale), Math.floor(waterline - world.z * sheet.scale)] as const;
     };
-    return { bait, at };
+    const [hole] = bait.holes;
+    if (!hole?.lead) throw new Error(`${BAIT} has no lead`);
+    const deep = (hole.lead.from + hole.lead.to) / 2;
+    const along = (axis: 0 | 1 | 2) => hole.mouth[axis] + hole.inward[axis] * deep;
+    return { at, hole, middleOfLead: at([along(0), along(1), along(2)]) };
   }
 
   const brightness = (colour: readonly number[]) => colour[0] + colour[1] + colour[2];
@@ -278,11 +282,8 @@ describe('the bait cut away', () => {
   test('at its middle shows lead in plain sight, in its own colour, and the wood round it hatched', async () => {
     const tub = await openTub();
     await float(tub);
-    const { bait, at } = await placed(tub);
-    const [hole] = bait.holes;
-    if (!hole?.lead) throw new Error(`${BAIT} has no lead`);
-    const deep = (hole.lead.from + hole.lead.to) / 2;
-    const [x, y] = at([0, 1, 2].map((i) => hole.mouth[i] + hole.inward[i] * deep) as [number, number, number]);
+    const { at, middleOfLead } = await placed(tub);
+    const [x, y] = middleOfLead;
     const lead = (picture: Picture) => rowFrom(picture, [x - 5, y], 10);
     // over the lead, before the upper eyes of the joint
     const clear = at([28, 0, 14]);
@@ -312,11 +313,8 @@ describe('the bait cut away', () => {
   test('nearer to the viewer keeps the lead behind the plane hidden', async () => {
     const tub = await openTub();
     await float(tub);
-    const { bait, at } = await placed(tub);
-    const [hole] = bait.holes;
-    if (!hole?.lead) throw new Error(`${BAIT} has no lead`);
-    const deep = (hole.lead.from + hole.lead.to) / 2;
-    const [x, y] = at([0, 1, 2].map((i) => hole.mouth[i] + hole.inward[i] * deep) as [number, number, number]);
+    const { hole, middleOfLead } = await placed(tub);
+    const [x, y] = middleOfLead;
     await tub.page.keyboard.press('c');
     const slider = tub.page.getByRole('slider', { name: 'Cut at' });
     await slider.focus();

@@ -18,8 +18,10 @@ export function BesideNote() {
   const digits = fewer(ownDigits ?? MOST_DIGITS, otherDigits ?? MOST_DIGITS);
   return (
     <p className="mark beside-note" role="status">
-      <span aria-hidden="true" className="swatch" />
-      {`${setup}: ${besideWords(own, other, digits, amounts)}`}
+      <svg viewBox="-9 -6 18 12" aria-hidden="true">
+        <ellipse rx="8" ry="5" />
+      </svg>
+      <span>{`${setup}: ${besideWords(own, other, digits, amounts)}`}</span>
     </p>
   );
 }

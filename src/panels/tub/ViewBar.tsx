@@ -1,5 +1,5 @@
 import { useAnswers } from '../../engine/answers.ts';
-import { APART_KEY, CAMERA_KEYS } from '../../view/keys.ts';
+import { APART_KEY, CAMERA_KEYS, CUT_KEY, METACENTRE_KEY } from '../../view/keys.ts';
 import { type Camera, lookFrom, pullApart, show, toggleCut, toggleMetacentre, useView } from '../../view/view.ts';
 import { CutSlider } from './CutSlider.tsx';
 import { SavePicture } from './SavePicture.tsx';
@@ -59,11 +59,11 @@ export function ViewBar() {
       </fieldset>
       <fieldset>
         <legend className="visually-hidden">Marked</legend>
-        <Word pressed={metacentre} keys="m" text="Metacentre" onPress={toggleMetacentre} />
+        <Word pressed={metacentre} keys={METACENTRE_KEY} text="Metacentre" onPress={toggleMetacentre} />
       </fieldset>
       <fieldset className="cut-away">
         <legend className="visually-hidden">Inside</legend>
-        <Word pressed={isCut} keys="c" text="Cut away" onPress={toggleCut} />
+        <Word pressed={isCut} keys={CUT_KEY} text="Cut away" onPress={toggleCut} />
         {isCut && <CutSlider />}
       </fieldset>
       <SavePicture />
