@@ -1,6 +1,6 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
-import type { BaitAnswers, LinkAnswers, Mesh, Outcome, Step, Topology } from '../../sim/index.ts';
+import type { BaitAnswers, Float, LinkAnswers, Mesh, Outcome, Step, Topology } from '../../sim/index.ts';
 import { type Detail, type Report, stepKey } from './protocol.ts';
 
 /** Outcomes about the whole bait by name; one that a run did not come to is absent. */
@@ -147,6 +147,11 @@ function keepIfSame<Part extends object>(before: Part | undefined, next: Part): 
   const names = Object.keys(next) as (keyof Part)[];
   const same = names.length === Object.keys(before).length && names.every((name) => before[name] === next[name]);
   return same ? before : next;
+}
+
+/** How the whole bait or one link floats, as far as that is known. */
+export function floatOf({ bait, links }: LastGood, shown: 'whole' | number): Float | undefined {
+  return shown === 'whole' ? bait.assembled : links[shown]?.float;
 }
 
 const PICTURE = ['links', 'hardware', 'assembled'] as const;

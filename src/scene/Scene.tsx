@@ -92,8 +92,7 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
     return beside ? roomForBoth(roomOf(picture, spread), roomOf(beside, spread)) : roomOf(picture, spread);
   }, [picture, beside, apart, shifts]);
   const laidOut = useView((view) => view.sheet);
-  const isTight = apart || beside !== null;
-  const sheet = useMemo(() => (isTight ? shrunkSheet(laidOut, size, room) : laidOut), [isTight, laidOut, size, room]);
+  const sheet = useMemo(() => (apart ? shrunkSheet(laidOut, size, room) : laidOut), [apart, laidOut, size, room]);
   const waterline = waterAt(size, room, sheet.scale);
   const halfView = [size.width / 2 / sheet.scale, (size.height - waterline) / sheet.scale] as const;
   const rightEdge = (size.width - sheet.left) / sheet.scale;

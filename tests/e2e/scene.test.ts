@@ -4,7 +4,7 @@ import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-c
 import { Matrix4, Vector3 } from 'three';
 import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from 'vitest';
 import { type DesignFile, measureReach } from '../../sim/index.ts';
-import { layOutTub } from '../../src/panels/tub/lay-out.ts';
+import { besideNeeds, layOutTub } from '../../src/panels/tub/lay-out.ts';
 import { shrunkSheet } from '../../src/scene/apart.ts';
 import { worldFromBody } from '../../src/scene/frame.ts';
 import { roomForBoth, roomOf } from '../../src/scene/room.ts';
@@ -95,7 +95,7 @@ async function settled({ water }: Tub): Promise<Picture> {
 }
 
 /** The bait as the sums have it, and where the sheet puts it. */
-async function expected({ water }: Tub, shown: 'whole' | number, answers = ofBait) {
+async function expected({ water }: Tub, shown: 'whole' | number, answers = ofBait, beside: number | null = null) {
   const bait = shownBait({ ...answers, lastGood: { bait: {}, links: [] } }, shown);
   if (bait === null || !answers.bait.design || !answers.bait.hardware) throw new Error('the bait was not worked out');
   const { length, height } = goodOf(answers.bait.design).body;
@@ -104,7 +104,7 @@ async function expected({ water }: Tub, shown: 'whole' | number, answers = ofBai
   const past = Math.max(...fins.map(({ mesh }) => measureReach(mesh.positions, [1, 0, 0])[1])) - length;
   const [width, tall] = await water.evaluate((element) => [element.clientWidth, element.clientHeight] as const);
   const waterline = Number(await water.locator('canvas').getAttribute('data-waterline-px'));
-  return { bait, waterline, sheet: layOutTub(width, tall, { length, height, hang, past }) };
+  return { bait, waterline, sheet: layOutTub(width, tall, { length, height, hang, past, beside }) };
 }
 
 /** Ends of the side view's outline at a height over still water, world x in mm: where edges of the mesh cross it. */
@@ -440,15 +440,19 @@ describe('another setup beside', () => {
       new RegExp(`^${FLOATING}: floats; ${(own.float.mass - other.float.mass).toFixed(1)} g lighter`),
     );
     // nothing else stands out of the water under the note: the highest is the pale one's fin
-    const { waterline, sheet: laidOut } = await expected(tub, 'whole');
+    const finsOver = reachAlong(other.links, [0, 0, 1], other.fins) - reachAlong(other.links, [0, 0, 1]);
+    const needs = besideNeeds(own.float.proud, other.float.proud, finsOver);
+    const { waterline, sheet } = await expected(tub, 'whole', ofBait, needs);
     const { width, height } = picture;
-    const { scale } = shrunkSheet(laidOut, { width, height }, roomForBoth(roomOf(own), roomOf(other)));
     const rows = Array.from({ length: height - UNDER_NOTE_PX }, (_, y) => y + UNDER_NOTE_PX);
     const columns = Array.from({ length: width }, (_, x) => x);
     const top = rows.find((y) => columns.some((x) => unlike(picture.at(x, y), picture.at(4, y)) > EDGE)) ?? Number.NaN;
     const out = reachAlong(other.links, other.pose.up, other.fins) - other.pose.offset;
     expect(out).toBeGreaterThan(5);
-    expect(Math.abs(top - (waterline - out * scale))).toBeLessThan(2 * PIXEL);
+    expect(Math.abs(top - (waterline - out * sheet.scale))).toBeLessThan(2 * PIXEL);
+    // both fit, so that the ruler and the columns keep to the picture
+    const both = roomForBoth(roomOf(own), roomOf(other));
+    expect(shrunkSheet(sheet, { width, height }, both).scale).toBe(sheet.scale);
     expect(tub.complaints).toEqual([]);
   });
 

@@ -1,5 +1,5 @@
 import { type Digits, MOST_DIGITS } from '../../../sim/index.ts';
-import { type LastGood, useAnswers } from '../../engine/answers.ts';
+import { floatOf, type LastGood, useAnswers } from '../../engine/answers.ts';
 import { useBeside } from '../../engine/beside.ts';
 import { useAmounts } from '../../view/amounts.ts';
 import { useView, type View } from '../../view/view.ts';
@@ -24,10 +24,6 @@ export function BesideNote() {
       <span>{`${setup}: ${besideWords(own, other, digits, amounts)}`}</span>
     </p>
   );
-}
-
-function floatOf({ bait, links }: LastGood, shown: View['shown']) {
-  return shown === 'whole' ? bait.assembled : links[shown]?.float;
 }
 
 function digitsOf({ bait, links }: LastGood, shown: View['shown']): Digits | undefined {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { layOutTub } from '../../../../../src/panels/tub/lay-out.ts';
+import { besideNeeds, layOutTub } from '../../../../../src/panels/tub/lay-out.ts';
 
 describe.each([
-  ['a long thin bait on a wide sheet', 1070, 430, { length: 165, height: 22, hang: 30, past: 0 }],
-  ['a tall bait with big hooks', 1070, 430, { length: 200, height: 70, hang: 55, past: 26 }],
-  ['a bait on a phone', 366, 337, { length: 140, height: 48, hang: 34, past: 18 }],
-  ['a bait with no hooks', 672, 368, { length: 90, height: 20, hang: 0, past: 0 }],
+  ['a long thin bait on a wide sheet', 1070, 430, { length: 165, height: 22, hang: 30, past: 0, beside: null }],
+  ['a tall bait with big hooks', 1070, 430, { length: 200, height: 70, hang: 55, past: 26, beside: null }],
+  ['a bait on a phone', 366, 337, { length: 140, height: 48, hang: 34, past: 18, beside: null }],
+  ['a bait with no hooks', 672, 368, { length: 90, height: 20, hang: 0, past: 0, beside: null }],
 ])('For %s', (_, width, height, room) => {
   const { scale, left } = layOutTub(width, height, room);
 
@@ -27,4 +27,20 @@ describe.each([
     const tooTall = (room.height + room.hang + 10) * bigger > height - 80;
     expect(tooLong || tooTall).toBe(true);
   });
+});
+
+test('Two setups of a bait fit as the one does, with room for a note and for what the higher stands over the lower', () => {
+  const room = { length: 60, height: 48, hang: 34, past: 0 };
+  const alone = layOutTub(900, 400, { ...room, beside: null }).scale;
+  const two = layOutTub(900, 400, { ...room, beside: 6 }).scale;
+  expect(two / alone).toBeCloseTo(((400 - 66 - 20) / (400 - 66)) * ((48 + 34 + 18) / (48 + 34 + 18 + 6)), 9);
+});
+
+test('A bait that floats beside one that sinks needs what it stands proud; two that float alike need nothing', () => {
+  expect(besideNeeds(3, null, 0)).toBe(3);
+  // the fins over the water, and over the one that is drawn under it
+  expect(besideNeeds(null, 3, 5)).toBe(13);
+  expect(besideNeeds(null, null, 0)).toBe(0);
+  expect(besideNeeds(4, 2, 0)).toBe(0);
+  expect(besideNeeds(20, 2, 0)).toBe(8);
 });
