@@ -1,7 +1,16 @@
 import { type BoardRing, boardPoint } from '../hull/board.ts';
 import { type Hull, stationAt } from '../hull/hull.ts';
 import type { Ring, UnitRing } from '../hull/section.ts';
-import { type BevelFace, type Face, faceAt, isRound, type LinkSlot, type LinkSpec, slotFloor } from '../links/cut.ts';
+import {
+  type BevelFace,
+  type Face,
+  faceAt,
+  isRound,
+  type LinkSlot,
+  type LinkSpec,
+  type RoundFace,
+  slotFloor,
+} from '../links/cut.ts';
 import { bracketedRoot } from '../numerics/root.ts';
 import type { Mm } from '../units/brand.ts';
 import { facePoint, faceStrips, type LinkCounts, layOutVertices, mouthStrips, type VertexLayout } from './topology.ts';
@@ -216,14 +225,32 @@ function putFace(
   for (let level = 1; level < counts.steps; level++) {
     const rim = positions[3 * (row + level) + 1];
     const z = positions[3 * (row + level) + 2];
-    put(positions, facePoint(first, strips, level, 0), face.at, 0, z);
+    // on a cylinder the points between the rims stand off it, as far as makes the level's area that of its segment
+    const standOff = isRound(face) ? arcFactor(face, rim, strips) : 1;
+    const axis = isRound(face) ? face.axis : face.at;
+    put(positions, facePoint(first, strips, level, 0), axis + (face.at - axis) * standOff, 0, z);
     for (let column = 1; column < strips; column++) {
       const y = partWay(face, rim, column / strips);
-      put(positions, facePoint(first, strips, level, column), faceAt(face, y), y, z);
-      put(positions, facePoint(first, strips, level, -column), faceAt(face, y), -y, z);
+      const x = axis + (faceAt(face, y) - axis) * standOff;
+      put(positions, facePoint(first, strips, level, column), x, y * standOff, z);
+      put(positions, facePoint(first, strips, level, -column), x, -y * standOff, z);
     }
   }
 }
+
+/**
+ * How much further from the axis than the radius the points of an arc between its ends stand, so that the chords cut off
+ * as much as the arc itself: of n strips of angle d on either side, ((n - 1) c² + c) sin d = n d. The ends stay.
+ */
+function arcFactor({ radius }: RoundFace, rim: Mm, strips: number): number {
+  const each = Math.asin(Math.min(1, rim / radius)) / strips;
+  if (each < FLAT_RAD) return 1;
+  const inner = strips - 1;
+  return (Math.sqrt(1 + (4 * inner * strips * each) / Math.sin(each)) - 1) / (2 * inner);
+}
+
+/** Under this the arc of a strip and its chord are one: the factor is 1 to the last digit. */
+const FLAT_RAD = 1e-7;
 
 function putSlot(
   positions: Float64Array,
