@@ -1,8 +1,9 @@
+import { memo, useDeferredValue } from 'react';
 import { type Design, type DesignFile, withValueAt } from '../../../sim/index.ts';
 import { chooseSetup, makeEdit } from '../../document/commands.ts';
 import { presets } from '../../document/presets.ts';
 import { useDocument } from '../../document/store.ts';
-import { useAnswers } from '../../engine/answers.ts';
+import { type Answers, useAnswers } from '../../engine/answers.ts';
 import { issuesByField, issuesOf } from '../../engine/issues.ts';
 import { Choice } from '../../ui/Choice.tsx';
 import { OneOf } from '../../ui/OneOf.tsx';
@@ -92,8 +93,17 @@ function Beside({ file, setup }: { readonly file: DesignFile; readonly setup: st
   );
 }
 
-function Inputs({ file, setup }: { readonly file: DesignFile; readonly setup: string | null }) {
-  const answers = useAnswers((held) => held);
+interface InputsProps {
+  readonly file: DesignFile;
+  readonly setup: string | null;
+}
+
+/** The numbers as typed change at once; what follows from them, here, once picture and float stand. */
+function Inputs(given: InputsProps) {
+  return <DrawnInputs {...given} answers={useDeferredValue(useAnswers((held) => held))} />;
+}
+
+const DrawnInputs = memo(({ file, setup, answers }: InputsProps & { readonly answers: Answers }) => {
   const design = sameBait(answers.lastGood.bait.design, file);
   const density = answers.lastGood.bait.water?.density;
   const at = Math.max(
@@ -194,7 +204,7 @@ function Inputs({ file, setup }: { readonly file: DesignFile; readonly setup: st
       </Group>
     </>
   );
-}
+});
 
 /** What the lead of a hole is cut from or poured of. */
 function Stock({ file, setup, hole }: { readonly file: DesignFile; readonly setup: number; readonly hole: number }) {

@@ -1,14 +1,21 @@
+import { memo, useDeferredValue } from 'react';
 import type { LinkSpec } from '../../../sim/index.ts';
-import { useAnswers } from '../../engine/answers.ts';
+import { type LastGood, useAnswers } from '../../engine/answers.ts';
 import { LinkParts } from './LinkParts.tsx';
 
 const NO_LINKS: readonly LinkSpec[] = [];
 
-/** What every link carries, in words, and the ledger of its weight: all that the picture shows, as text. */
+/**
+ * What every link carries, in words, and the ledger of its weight: all that the picture shows, as text. A hand on a
+ * number looks at the picture and the float: these follow once those stand.
+ */
 export function Parts() {
-  const specs = useAnswers((answers) => answers.lastGood.bait.links ?? NO_LINKS);
-  const hardware = useAnswers((answers) => answers.lastGood.bait.hardware);
-  const links = useAnswers((answers) => answers.lastGood.links);
+  const known = useDeferredValue(useAnswers((answers) => answers.lastGood));
+  return <DrawnParts known={known} />;
+}
+
+const DrawnParts = memo(({ known: { bait, links } }: { readonly known: LastGood }) => {
+  const { hardware, links: specs = NO_LINKS } = bait;
   if (hardware === undefined) return null;
   return (
     <section className="parts" aria-labelledby="parts">
@@ -21,7 +28,7 @@ export function Parts() {
       <Cautions />
     </section>
   );
-}
+});
 
 function Cautions() {
   return (
