@@ -1,6 +1,6 @@
 import { useStore } from 'zustand';
 import type { DesignFile } from '../../sim/index.ts';
-import { besideStore, type LastGood, markAsked, takeFault, takeReport } from './answers.ts';
+import { type Answers, besideStore, type LastGood, markAsked, takeFault, takeReport } from './answers.ts';
 import { type Asking, createAsking } from './asking.ts';
 import { startEngine } from './client.ts';
 
@@ -26,7 +26,21 @@ function startBeside(): Asking {
 
 const NOTHING: LastGood = { bait: {}, links: [] };
 
-/** What is known of the setup of this name, nothing while the answers are still those of another. */
-export function useBeside<Part>(setup: string | null, select: (known: LastGood) => Part): Part {
-  return useStore(besideStore, ({ lastGood }) => select(lastGood.bait.setup?.name === setup ? lastGood : NOTHING));
+/** What stands of the setup of a name that is worked out beside. */
+export interface Beside {
+  /** Nothing while the answers are still those of another setup, or when it cannot be worked out. */
+  readonly known: LastGood;
+  /** It was asked for and cannot be worked out. */
+  readonly broken: boolean;
+}
+
+export function besideOf({ bait, lastGood }: Pick<Answers, 'bait' | 'lastGood'>, setup: string | null): Beside {
+  const isThis = bait.setup?.status === 'ok' && bait.setup.value.name === setup;
+  const isDone = isThis && bait.assembled?.status === 'ok';
+  return { known: isDone ? lastGood : NOTHING, broken: isThis && !isDone };
+}
+
+/** Reads what stands of the setup beside inside a component. */
+export function useBeside<Part>(setup: string | null, select: (beside: Beside) => Part): Part {
+  return useStore(besideStore, (answers) => select(besideOf(answers, setup)));
 }

@@ -152,7 +152,7 @@ function useGhost(): Float | null {
 function useShownBeside(): ShownBait | null {
   const shown = useView((view) => view.shown);
   const setup = useView((view) => view.beside);
-  const known = useBeside(setup, (lastGood) => lastGood);
+  const known = useBeside(setup, (beside) => beside.known);
   return useMemo(() => shownBait({ bait: {}, links: [], lastGood: known }, shown), [known, shown]);
 }
 

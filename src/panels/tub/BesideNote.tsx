@@ -10,10 +10,18 @@ export function BesideNote() {
   const shown = useView((view) => view.shown);
   const setup = useView((view) => view.beside);
   const own = useAnswers(({ lastGood }) => floatOf(lastGood, shown));
-  const other = useBeside(setup, (known) => floatOf(known, shown));
+  const other = useBeside(setup, ({ known }) => floatOf(known, shown));
   const ownDigits = useAnswers(({ lastGood }) => digitsOf(lastGood, shown));
-  const otherDigits = useBeside(setup, (known) => digitsOf(known, shown));
+  const otherDigits = useBeside(setup, ({ known }) => digitsOf(known, shown));
   const amounts = useAmounts();
+  const isBroken = useBeside(setup, ({ broken }) => broken);
+  if (isBroken) {
+    return (
+      <p className="mark beside-note" role="status">
+        <span>{`${setup}: not worked out, choose it to see what is to be mended`}</span>
+      </p>
+    );
+  }
   if (own === undefined || other === undefined) return null;
   const digits = fewer(ownDigits ?? MOST_DIGITS, otherDigits ?? MOST_DIGITS);
   return (

@@ -40,7 +40,7 @@ function useBesideNeeds(): number | null {
   const shown = useView((view) => view.shown);
   const setup = useView((view) => view.beside);
   const own = useAnswers(({ lastGood }) => floatOf(lastGood, shown)?.proud);
-  const other = useBeside(setup, (known) => floatOf(known, shown)?.proud);
+  const other = useBeside(setup, ({ known }) => floatOf(known, shown)?.proud);
   const fins = useAnswers(({ lastGood: { bait, links } }) => {
     const top = (meshes: readonly Mesh[]) =>
       Math.max(...meshes.map(({ positions }) => measureReach(positions, [0, 0, 1])[1]));
