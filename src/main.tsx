@@ -11,19 +11,12 @@ import { App } from './App.tsx';
 import { openDesign } from './document/commands.ts';
 import { FIRST_PRESET, presets } from './document/presets.ts';
 import { documentStore } from './document/store.ts';
-import { markAsked, takeFault, takeReport } from './engine/answers.ts';
-import { createAsking } from './engine/asking.ts';
+import { answersStore } from './engine/answers.ts';
 import { askBeside } from './engine/beside.ts';
-import { startEngine } from './engine/client.ts';
+import { startAsking } from './engine/start.ts';
 import { pick, show, showBeside, viewStore } from './view/view.ts';
 
-const engine = startEngine(takeFault);
-const asking = createAsking(engine, markAsked);
-
-engine.listen((told) => {
-  if (told.kind === 'report') takeReport(told.report);
-  else takeFault(told.message);
-});
+const asking = startAsking(answersStore);
 
 documentStore.subscribe(({ file, setup }, before) => {
   if (file === null || (file === before.file && setup === before.setup)) return;

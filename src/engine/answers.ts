@@ -1,6 +1,6 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
-import type { BaitAnswers, Float, LinkAnswers, Mesh, Outcome, Step, Topology } from '../../sim/index.ts';
+import type { BaitAnswers, LinkAnswers, Mesh, Outcome, Step, Topology } from '../../sim/index.ts';
 import { type Detail, type Report, stepKey } from './protocol.ts';
 
 /** Outcomes about the whole bait by name; one that a run did not come to is absent. */
@@ -149,10 +149,14 @@ function keepIfSame<Part extends object>(before: Part | undefined, next: Part): 
   return same ? before : next;
 }
 
-/** How the whole bait or one link floats, as far as that is known. */
-export function floatOf({ bait, links }: LastGood, shown: 'whole' | number): Float | undefined {
-  return shown === 'whole' ? bait.assembled : links[shown]?.float;
+/** How the whole bait or one link floats, how good that is and how else it can rest, as far as that is known. */
+export function floatingOf({ bait, links }: LastGood, shown: 'whole' | number): Partial<Floating> {
+  if (shown !== 'whole') return links[shown] ?? {};
+  const { assembled: float, assembledAccuracy: accuracy, assembledAttitudes: attitudes } = bait;
+  return { ...(float && { float }), ...(accuracy && { accuracy }), ...(attitudes && { attitudes }) };
 }
+
+type Floating = Pick<LinkAnswers, 'float' | 'accuracy' | 'attitudes'>;
 
 const PICTURE = ['links', 'hardware', 'assembled'] as const;
 const LINK_PARTS = ['mesh', 'solid', 'wetted', 'ledger', 'float'] as const;

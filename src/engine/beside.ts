@@ -1,8 +1,8 @@
 import { useStore } from 'zustand';
 import type { DesignFile } from '../../sim/index.ts';
-import { type Answers, besideStore, type LastGood, markAsked, takeFault, takeReport } from './answers.ts';
-import { type Asking, createAsking } from './asking.ts';
-import { startEngine } from './client.ts';
+import { type Answers, besideStore, type LastGood } from './answers.ts';
+import type { Asking } from './asking.ts';
+import { startAsking } from './start.ts';
 
 let asking: Asking | null = null;
 
@@ -11,17 +11,8 @@ let asking: Asking | null = null;
  * never holds up the answers about the setup that is looked at.
  */
 export function askBeside(file: DesignFile, setup: string): void {
-  asking ??= startBeside();
+  asking ??= startAsking(besideStore);
   asking.changed(file, setup);
-}
-
-function startBeside(): Asking {
-  const engine = startEngine(takeFault);
-  engine.listen((told) => {
-    if (told.kind === 'report') takeReport(told.report, besideStore);
-    else takeFault(told.message);
-  });
-  return createAsking(engine, (seq) => markAsked(seq, besideStore));
 }
 
 const NOTHING: LastGood = { bait: {}, links: [] };

@@ -1,6 +1,6 @@
 import type { BufferGeometry } from 'three';
 import { amountsIn, type Float, MOST_DIGITS } from '../../sim/index.ts';
-import { useAnswers } from '../engine/answers.ts';
+import { floatingOf, useAnswers } from '../engine/answers.ts';
 import { useView } from '../view/view.ts';
 import { CentreSign, Follow, Label } from './Mark.tsx';
 import { metacentreOf } from './metacentre.ts';
@@ -16,10 +16,7 @@ export function Metacentre({ float, line }: MetacentreProps) {
   const asked = useView((view) => view.metacentre);
   const units = useView((view) => view.units);
   const shown = useView((view) => view.shown);
-  const digits = useAnswers(({ lastGood: { bait, links } }) => {
-    const accuracy = shown === 'whole' ? bait.assembledAccuracy : links[shown]?.accuracy;
-    return accuracy?.digits.gm ?? MOST_DIGITS.gm;
-  });
+  const digits = useAnswers(({ lastGood }) => floatingOf(lastGood, shown).accuracy?.digits.gm ?? MOST_DIGITS.gm);
   const place = metacentreOf(float);
   if (!asked || place === null) return null;
   return (

@@ -1,7 +1,7 @@
 import { Canvas, useThree } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useMemo, useState } from 'react';
 import type { Float, Mm } from '../../sim/index.ts';
-import { useAnswers } from '../engine/answers.ts';
+import { floatingOf, useAnswers } from '../engine/answers.ts';
 import { useBeside } from '../engine/beside.ts';
 import { cutWithin, pick, useView } from '../view/view.ts';
 import { PulledInWorld, SpreadDriver } from './Apart.tsx';
@@ -143,7 +143,7 @@ function useGhost(): Float | null {
   const shown = useView((view) => view.shown);
   const ghost = useView((view) => view.ghost);
   return useAnswers(({ lastGood }) => {
-    const attitudes = shown === 'whole' ? lastGood.bait.assembledAttitudes : lastGood.links[shown]?.attitudes;
+    const { attitudes } = floatingOf(lastGood, shown);
     return (ghost === null ? undefined : attitudes?.others[ghost]?.float) ?? null;
   });
 }

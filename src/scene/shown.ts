@@ -13,6 +13,7 @@ import {
   type Wetted,
 } from '../../sim/index.ts';
 import type { Answers } from '../engine/answers.ts';
+import { UNDER_MM } from '../view/tub-room.ts';
 import type { View } from '../view/view.ts';
 import type { Pose } from './motion.ts';
 
@@ -92,13 +93,10 @@ function picture(
   };
 }
 
-/** A body that has left the surface is drawn a little under it: how deep it is has no answer, that it is under has. */
-const DEPTH_UNDER_MM = 10;
-
 export function poseOf(float: Float, links: readonly ShownLink[], fins: readonly PlacedFin[]): Pose {
   const { up, offset } = float;
   if (offset !== null) return { up, offset };
-  return { up, offset: reachAlong(links, up, fins) + DEPTH_UNDER_MM };
+  return { up, offset: reachAlong(links, up, fins) + UNDER_MM };
 }
 
 /** How far the links' coated surfaces, and fins if there are any, reach in a direction of the body frame. */

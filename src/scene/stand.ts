@@ -1,3 +1,4 @@
+import { END_SHARE, NOTE_PX } from '../view/tub-room.ts';
 import type { Camera, Sheet } from '../view/view.ts';
 
 /** Size of the tub on the page, CSS pixels. */
@@ -37,7 +38,6 @@ const WATER_SHARE = 0.4;
 /** For the numbers over the links, and for the ruler under the hooks; CSS pixels. */
 const OVERHEAD_PX = 30;
 const UNDERNEATH_PX = 34;
-const NOTE_PX = 20;
 
 /** CSS pixels from the top of the tub to still water in a level view: steady, unless what is shown would not fit. */
 export function waterAt(size: TubSize, room: Room, scale: number): number {
@@ -46,9 +46,6 @@ export function waterAt(size: TubSize, room: Room, scale: number): number {
   if (above + below > size.height) return (size.height * above) / (above + below);
   return Math.min(size.height - below, Math.max(above, WATER_SHARE * size.height));
 }
-
-/** Share of the tub's width that a picture which is drawn smaller to fit leaves free at each end. */
-const END_SHARE = 0.05;
 
 /** The largest scale at which all that is shown fits, its middle this far from the tub's left edge; CSS pixels to a mm. */
 export function scaleToFit(size: TubSize, room: Room, middlePx: number): number {

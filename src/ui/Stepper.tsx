@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { Button } from 'react-aria-components';
+import { useNewest } from './use-newest.ts';
 
 export interface StepperProps {
   /** What it does, for who cannot see the sign. */
@@ -17,14 +18,11 @@ const BETWEEN_MS = 80;
 export function Stepper({ word, sign, onStep, onLetGo }: StepperProps) {
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   // a hold outlives many drawings of the page: each step takes the newest callback
-  const newest = useRef(onStep);
-  useEffect(() => {
-    newest.current = onStep;
-  });
+  const step = useNewest(onStep);
 
   const stop = () => clearTimeout(timer.current);
   const goOn = () => {
-    newest.current();
+    step();
     timer.current = setTimeout(goOn, BETWEEN_MS);
   };
   useEffect(() => () => clearTimeout(timer.current), []);
@@ -36,7 +34,7 @@ export function Stepper({ word, sign, onStep, onLetGo }: StepperProps) {
       excludeFromTabOrder
       preventFocusOnPress
       onPressStart={() => {
-        newest.current();
+        step();
         timer.current = setTimeout(goOn, HOLD_MS);
       }}
       onPressEnd={() => {

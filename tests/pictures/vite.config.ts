@@ -1,17 +1,4 @@
-import { fileURLToPath } from 'node:url';
-import { defineConfig } from 'vite';
+import { nodeBundle } from '../support/node-bundle.ts';
 
-/** Bundles the picture taking for Node, which does not run TypeScript itself: `npm run pictures`. */
-export default defineConfig({
-  root: fileURLToPath(new URL('../..', import.meta.url)),
-  publicDir: false,
-  logLevel: 'warn',
-  ssr: { external: ['vite', 'playwright-core'] },
-  build: {
-    ssr: 'tests/pictures/main.ts',
-    outDir: fileURLToPath(new URL('../../dist/pictures', import.meta.url)),
-    emptyOutDir: true,
-    target: 'node20',
-    rolldownOptions: { output: { entryFileNames: 'main.js' } },
-  },
-});
+/** For `npm run pictures`. */
+export default nodeBundle('pictures', ['playwright-core', 'vite']);

@@ -1,18 +1,18 @@
 import { type Digits, MOST_DIGITS } from '../../../sim/index.ts';
-import { floatOf, type LastGood, useAnswers } from '../../engine/answers.ts';
+import { floatingOf, useAnswers } from '../../engine/answers.ts';
 import { useBeside } from '../../engine/beside.ts';
 import { useAmounts } from '../../view/amounts.ts';
-import { useView, type View } from '../../view/view.ts';
+import { useView } from '../../view/view.ts';
 import { besideWords } from './beside-words.ts';
 
 /** Names the setup that is drawn pale and says how it rests as against the first; as a mark it is in saved pictures too. */
 export function BesideNote() {
   const shown = useView((view) => view.shown);
   const setup = useView((view) => view.beside);
-  const own = useAnswers(({ lastGood }) => floatOf(lastGood, shown));
-  const other = useBeside(setup, ({ known }) => floatOf(known, shown));
-  const ownDigits = useAnswers(({ lastGood }) => digitsOf(lastGood, shown));
-  const otherDigits = useBeside(setup, ({ known }) => digitsOf(known, shown));
+  const own = useAnswers(({ lastGood }) => floatingOf(lastGood, shown).float);
+  const other = useBeside(setup, ({ known }) => floatingOf(known, shown).float);
+  const ownDigits = useAnswers(({ lastGood }) => floatingOf(lastGood, shown).accuracy?.digits);
+  const otherDigits = useBeside(setup, ({ known }) => floatingOf(known, shown).accuracy?.digits);
   const amounts = useAmounts();
   const isBroken = useBeside(setup, ({ broken }) => broken);
   if (isBroken) {
@@ -32,10 +32,6 @@ export function BesideNote() {
       <span>{`${setup}: ${besideWords(own, other, digits, amounts)}`}</span>
     </p>
   );
-}
-
-function digitsOf({ bait, links }: LastGood, shown: View['shown']): Digits | undefined {
-  return (shown === 'whole' ? bait.assembledAccuracy : links[shown]?.accuracy)?.digits;
 }
 
 /** As many decimals as are meant of both. */

@@ -1,6 +1,6 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { type Mesh, measureReach } from '../../../sim/index.ts';
-import { type Answers, floatOf, useAnswers } from '../../engine/answers.ts';
+import { type Answers, floatingOf, useAnswers } from '../../engine/answers.ts';
 import { useBeside } from '../../engine/beside.ts';
 import { layOutSheet, useView } from '../../view/view.ts';
 import { ApartNote } from './ApartNote.tsx';
@@ -39,8 +39,8 @@ export function Tub({ children }: { readonly children: ReactNode }) {
 function useBesideNeeds(): number | null {
   const shown = useView((view) => view.shown);
   const setup = useView((view) => view.beside);
-  const own = useAnswers(({ lastGood }) => floatOf(lastGood, shown)?.proud);
-  const other = useBeside(setup, ({ known }) => floatOf(known, shown)?.proud);
+  const own = useAnswers(({ lastGood }) => floatingOf(lastGood, shown).float?.proud);
+  const other = useBeside(setup, ({ known }) => floatingOf(known, shown).float?.proud);
   const fins = useAnswers(({ lastGood: { bait, links } }) => {
     const top = (meshes: readonly Mesh[]) =>
       Math.max(...meshes.map(({ positions }) => measureReach(positions, [0, 0, 1])[1]));

@@ -1,3 +1,4 @@
+import { END_SHARE, NOTE_PX, UNDER_MM } from '../../view/tub-room.ts';
 import type { Sheet } from '../../view/view.ts';
 
 /** What has to find room in the tub, in millimetres. */
@@ -12,9 +13,6 @@ export interface Room {
   readonly beside: number | null;
 }
 
-/** How deep a bait is drawn that does not float, its fins too. */
-const UNDER_MM = 10;
-
 /** What two baits of one shape need more than one: how far each stands proud (null: under water), and fins over the back. */
 export function besideNeeds(proud: number | null, other: number | null, fins: number): number {
   const under = -UNDER_MM - fins;
@@ -23,14 +21,10 @@ export function besideNeeds(proud: number | null, other: number | null, fins: nu
   return Math.max(0, apart - UNDER_MM) + fins;
 }
 
-/** Share of the tub's width kept free at each end: the line tie's eye, a nose-down bait's corners. */
-const END_SHARE = 0.05;
 /** Room for a bait that sinks (it is drawn 10 mm under), tilts a little, and has loops outside its skin. */
 const UP_AND_DOWN_MM = UNDER_MM + 8;
 /** Room at the top for the numbers over the links, and for the ruler under the hooks. */
 const EDGES_PX = 66;
-/** For the note that names what is drawn beside it. */
-const NOTE_PX = 20;
 
 /** The one scale at which the bait fits the tub both ways, with the nose as far left as centring it allows. */
 export function layOutTub(width: number, height: number, room: Room): Sheet {
