@@ -1,7 +1,10 @@
 /** The only door: what the app and the command line may use. */
 export type { OffMark } from './ballast/off-mark.ts';
+export type { BallastPlan, LinkPlan, Obstacle } from './ballast/plan.ts';
+export type { SettledPlan } from './ballast/settle.ts';
 export type { Aim, TargetCheck } from './ballast/target.ts';
 export type { Design } from './design/design.ts';
+export { type ProposedEdit, withEdit } from './design/edit.ts';
 export type { DesignFile } from './design/file.ts';
 export { valueAt, withValueAt } from './design/place.ts';
 export { readDesignText } from './design/read.ts';

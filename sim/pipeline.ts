@@ -1,5 +1,7 @@
-import { checkTarget, type TargetAnswer } from './ballast/target.ts';
-import type { Coat, Design, Link, Setup, Target, Wood } from './design/design.ts';
+import { type BaitParts, type BallastPlan, type LinkParts, planBallast } from './ballast/plan.ts';
+import { settlePlan } from './ballast/settle.ts';
+import { type Aim, checkTarget, type TargetAnswer } from './ballast/target.ts';
+import type { Coat, Design, Link, Setup, Shop, Target, Wood } from './design/design.ts';
 import type { DesignFile } from './design/file.ts';
 import { evaluateDesign } from './design/validate.ts';
 import { type Outcome, ok, SimError } from './flow/outcome.ts';
@@ -8,7 +10,7 @@ import { createList, createStage, part } from './flow/stage.ts';
 import { buildHull, type Hull } from './hull/hull.ts';
 import { type Accuracy, judgeAccuracy } from './hydro/accuracy.ts';
 import { type Attitudes, findAttitudes } from './hydro/attitudes.ts';
-import type { FloatingBody } from './hydro/body.ts';
+import { bodyOf } from './hydro/bait-body.ts';
 import { type Float, floatBody } from './hydro/float.ts';
 import { type LinkTrees, linkTree } from './hydro/link-tree.ts';
 import { cutLinks, type LinkSpec } from './links/cut.ts';
@@ -18,7 +20,6 @@ import { placeHardware } from './mass/place.ts';
 import type { FixedHardware, Hardware, PlacedFin, PlacedHung } from './mass/placed.ts';
 import { checkSound } from './mass/sound.ts';
 import { type BareSolid, type Detail, measureSolid, meshLink, type Wetted, wetLink } from './mesh/wetted.ts';
-import { add, scale, type Vec3 } from './numerics/vec3.ts';
 import { warn } from './out/warn.ts';
 import { warnOfAll } from './out/warn-of-all.ts';
 import type { Step } from './steps.ts';
@@ -138,7 +139,7 @@ export function createPipeline(): Pipeline {
       );
       const float = link.float(tree, ledger, ownHung, water);
       yield { name: 'float', link: index, outcome: float };
-      return { link, wetted, ledger, tree, hung: ownHung, float };
+      return { link, solid, wetted, ledger, tree, fixed: ownFixed, hung: ownHung, float };
     }
     const made: Made[] = [];
     for (const spec of specs) made.push(yield* linkSteps(spec, request.detail));
@@ -196,6 +197,32 @@ export function createPipeline(): Pipeline {
       assembledAttitudes,
     );
     yield { name: 'allWarnings', link: null, outcome: allWarnings };
+
+    const baitParts = bait.baitParts(
+      hull,
+      read((d) => d.wood),
+      coats,
+      water,
+      read((d) => d.shop),
+    );
+    const linkParts = bait.linkParts(
+      made.map(({ link, solid, wetted: skin, tree, fixed: held, hung: hanging }, index) =>
+        link.parts(
+          ok(specs[index]),
+          read((d) => d.links[index]),
+          solid,
+          skin,
+          tree,
+          held,
+          hanging,
+          part(target, 'target', ({ links: aims }) => aims[index]),
+        ),
+      ),
+    );
+    const plan = bait.plan(baitParts, linkParts);
+    yield { name: 'plan', link: null, outcome: plan };
+    const planned = bait.planned(baitParts, linkParts, plan, wanted, wantedOfLinks, length, allHung);
+    yield { name: 'planned', link: null, outcome: planned };
   }
   return { steps };
 }
@@ -210,9 +237,11 @@ function drained<Value>(run: Generator<unknown, Value, void>): Value {
 
 interface Made {
   readonly link: LinkStages;
+  readonly solid: Outcome<BareSolid>;
   readonly wetted: Outcome<Wetted>;
   readonly ledger: Outcome<Ledger>;
   readonly tree: Outcome<LinkTrees>;
+  readonly fixed: Outcome<FixedHardware>;
   readonly hung: Outcome<Hardware['hung']>;
   readonly float: Outcome<Float>;
 }
@@ -293,6 +322,33 @@ function createBaitStages() {
         target: TargetAnswer,
       ) => warn({ water, hull, links, hardware, wetted, floats, assembled, target }),
     ),
+    baitParts: createStage(
+      ['hull', 'design', 'setup', 'water', 'design'],
+      (hull: Hull, wood: Wood, coats: readonly Coat[], water: WaterAnswer, shop: Shop): BaitParts => ({
+        hull,
+        wood,
+        coats,
+        water,
+        shop,
+      }),
+      'whole',
+    ),
+    linkParts: createList<LinkParts>('float'),
+    plan: createStage(['setup', 'float'], (shared: BaitParts, links: readonly LinkParts[]) =>
+      planBallast({ ...shared, links }),
+    ),
+    planned: createStage(
+      ['setup', 'float', 'plan', 'setup', 'setup', 'design', 'hardware'],
+      (
+        shared: BaitParts,
+        links: readonly LinkParts[],
+        plan: BallastPlan,
+        target: Target,
+        linkTargets: Setup['linkTargets'],
+        length: Mm,
+        hung: Hardware['hung'],
+      ) => settlePlan({ ...shared, links, plan, target, linkTargets, length, hung }),
+    ),
     accuracy: createStage(
       ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'assembled'],
       (...parts: TwoMeshes) => accuracyOf(...parts),
@@ -363,6 +419,20 @@ function createLinkStages() {
       (tree: LinkTrees, ledger: Ledger, hung: Hardware['hung'], water: WaterAnswer) =>
         floatBody(bodyOf([tree], [ledger], hung, water)),
     ),
+    parts: createStage(
+      ['links', 'design', 'solid', 'wetted', 'wetted', 'hardware', 'hardware', 'target'],
+      (
+        spec: LinkSpec,
+        link: Link,
+        solid: BareSolid,
+        wetted: Wetted,
+        trees: LinkTrees,
+        hardware: FixedHardware,
+        hung: Hardware['hung'],
+        aim: Aim,
+      ): LinkParts => ({ spec, link, solid, wetted, trees, hardware, hung, aim }),
+      'whole',
+    ),
     accuracy: createStage(
       ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'float'],
       (tree: LinkTrees, ledger: Ledger, roughTree: LinkTrees, roughLedger: Ledger, ...rest: Around) =>
@@ -426,28 +496,4 @@ function accuracyOf(...[trees, ledgers, roughTrees, roughLedgers, hung, water, f
 function attitudesOf(...[trees, ledgers, roughTrees, roughLedgers, hung, water, float]: TwoMeshes): Attitudes {
   const [full, rough] = [bodyOf(trees, ledgers, hung, water), bodyOf(roughTrees, roughLedgers, hung, water)];
   return findAttitudes(full, rough, float);
-}
-
-/** One link alone, or all of them held straight as one rigid piece. */
-function bodyOf(
-  trees: readonly LinkTrees[],
-  ledgers: readonly Ledger[],
-  hung: Hardware['hung'],
-  water: WaterAnswer,
-): FloatingBody {
-  const mass = ledgers.reduce((sum, ledger) => sum + ledger.mass, 0);
-  const moment = ledgers.reduce<Vec3>((sum, ledger) => add(sum, scale(ledger.centre, ledger.mass)), [0, 0, 0]);
-  return {
-    trees: trees.map(({ skin }) => skin),
-    fins: trees.flatMap(({ fins }) => fins),
-    waterDensity: water.density,
-    mass,
-    centre: scale(moment, 1 / mass),
-    outside: ledgers.flatMap((ledger) =>
-      ledger.lines.flatMap((line) =>
-        line.outsideVolume > 0 ? [{ volume: line.outsideVolume, at: line.outsideAt }] : [],
-      ),
-    ),
-    hung,
-  };
 }

@@ -1,3 +1,5 @@
+import type { BallastPlan } from './ballast/plan.ts';
+import type { SettledPlan } from './ballast/settle.ts';
 import type { TargetAnswer } from './ballast/target.ts';
 import type { Design, Setup } from './design/design.ts';
 import type { Outcome } from './flow/outcome.ts';
@@ -31,6 +33,9 @@ export interface BaitAnswers {
   readonly assembledAttitudes: Attitudes;
   /** The warnings again with those that accuracy and attitudes add, worst first. */
   readonly allWarnings: readonly Warning[];
+  /** Ballast that a shop can drill, and how the bait floats with it. */
+  readonly plan: BallastPlan;
+  readonly planned: SettledPlan;
 }
 
 /** Answers about one link, by step name. */

@@ -1,7 +1,7 @@
 import { EPOXY } from '../tables/finishes.ts';
 import { STEEL } from '../tables/metals.ts';
 import { woodNamed } from '../tables/woods.ts';
-import type { GramPerMm3 } from '../units/brand.ts';
+import type { GramPerMm3, Mm } from '../units/brand.ts';
 import {
   gramPerMm2FromGramPerM2,
   gramPerMm3FromGramPerCm3,
@@ -38,6 +38,8 @@ type WorkedHole = WorkedSetup['holes'][number];
 
 /** Full angle of a common twist drill's point, in degrees: common practice. */
 const DRILL_POINT_DEG = 118;
+/** Common practice: what is left round ballast in a shaped body. */
+const WALL_MM: Mm = 3;
 
 /**
  * The file's numbers as a design: names of our own for its fields, house units, every default filled in. The one place
@@ -155,7 +157,12 @@ function finFrom(fin: Part<'fins'>[number]): Fin {
 function shopFrom(shop: Part<'shop'>): Shop {
   return {
     kerf: shop.kerf_mm ?? null,
-    drills: (shop.drills ?? []).map(({ name, diameter_mm: diameter }) => ({ name, diameter })),
+    wall: shop.wall_mm ?? WALL_MM,
+    drills: (shop.drills ?? []).map(({ name, diameter_mm: diameter, point_deg: point }) => ({
+      name,
+      diameter,
+      point: radianFromDegree(point ?? DRILL_POINT_DEG),
+    })),
     lead: (shop.lead ?? []).map(leadFrom),
   };
 }

@@ -229,8 +229,17 @@ export interface Fin {
 export interface Shop {
   /** null: not said. For templates only, never the float. */
   readonly kerf: Mm | null;
-  readonly drills: readonly { readonly name: string; readonly diameter: Mm }[];
+  /** Least wood between ballast and the skin or a joint face. */
+  readonly wall: Mm;
+  readonly drills: readonly Drill[];
   readonly lead: readonly LeadStock[];
+}
+
+/** point: full angle of its point; pi is a flat bottom. */
+export interface Drill {
+  readonly name: string;
+  readonly diameter: Mm;
+  readonly point: Radian;
 }
 
 /** slug: round bar of its own diameter; filled: takes the hole's diameter. */

@@ -233,8 +233,17 @@ export interface FinEntry {
 
 export interface ShopEntry {
   readonly kerf_mm?: Num;
-  readonly drills?: readonly { readonly name: string; readonly diameter_mm: Num }[];
+  /** Least wood to leave between ballast and the skin or a joint face; 3 mm if left out. */
+  readonly wall_mm?: Num;
+  readonly drills?: readonly DrillEntry[];
   readonly lead?: readonly LeadEntry[];
+}
+
+/** point_deg: full angle of its point, 118 if left out; 180 is a flat bottom. */
+export interface DrillEntry {
+  readonly name: string;
+  readonly diameter_mm: Num;
+  readonly point_deg?: Num;
 }
 
 /** Any metal by its density. slug: round bar of its own diameter; filled: takes the hole's diameter (poured, shot in epoxy, putty). */

@@ -15,6 +15,9 @@ const DIMENSION_NAME = /^[a-z][a-z0-9_]*_(mm|g|deg|g_cm3|percent)$/;
 /** One name may need another; this bounds how far such a chain goes. */
 const MOST_DIMENSIONS = 100;
 
+/** Nine links with three holes each, and some for what is done already. */
+const MOST_HOLES = 36;
+
 /** An object of exactly these fields; another field is refused with the list of those there are. */
 function fields<Shape extends z.ZodRawShape>(shape: Shape): z.ZodObject<Shape, z.core.$strict> {
   const allowed = Object.keys(shape).join(', ');
@@ -166,7 +169,8 @@ const tail = fields({
 
 const shop = fields({
   kerf_mm: some,
-  drills: optional(z.array(fields({ name, diameter_mm: num })).max(200)),
+  wall_mm: some,
+  drills: optional(z.array(fields({ name, diameter_mm: num, point_deg: some })).max(200)),
   lead: optional(
     z.array(fields({ name, kind: z.enum(['slug', 'filled']), diameter_mm: some, density_g_cm3: num })).max(40),
   ),
@@ -213,7 +217,7 @@ const setup = fields({
   target,
   link_targets: optional(z.record(name, target)),
   hung: z.array(hung).max(20),
-  holes: z.array(hole).max(20),
+  holes: z.array(hole).max(MOST_HOLES),
   coats: optional(z.array(coat).max(12)),
 });
 

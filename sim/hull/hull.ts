@@ -113,10 +113,14 @@ export function sectionMeasure({ section }: Hull, station: Station, y: Mm, z: Mm
 
 /** Height of the skin over or under a point (x, y); null where the body has no wood there. */
 export function skinHeight(hull: Hull, on: 'back' | 'belly', x: Mm, y: Mm): Mm | null {
-  const { back, belly, halfWidth, broadest } = stationOf(hull, x);
+  return heightAt(hull, stationOf(hull, x), on, y);
+}
+
+/** The same at a station that is at hand. */
+export function heightAt({ section }: Hull, station: Station, on: 'back' | 'belly', y: Mm): Mm | null {
+  const { back, belly, halfWidth, broadest } = station;
   const share = Math.abs(y) / halfWidth;
   if (!(share < 1)) return null;
-  const { section } = hull;
   if (section.kind === 'board') {
     const reach = boardReach(section, on, back, belly, halfWidth, y);
     return on === 'back' ? broadest + reach : broadest - reach;
@@ -128,12 +132,16 @@ export function skinHeight(hull: Hull, on: 'back' | 'belly', x: Mm, y: Mm): Mm |
 
 /** Half width of the body at a height z of station x; null where the body has no wood there. */
 export function skinHalfWidth(hull: Hull, x: Mm, z: Mm): Mm | null {
-  const { back, belly, halfWidth, broadest } = stationOf(hull, x);
+  return halfWidthAt(hull, stationOf(hull, x), z);
+}
+
+/** The same at a station that is at hand. */
+export function halfWidthAt({ section }: Hull, station: Station, z: Mm): Mm | null {
+  const { back, belly, halfWidth, broadest } = station;
   const above = z >= broadest;
   const rise = above ? back - broadest : broadest - belly;
   const share = Math.abs(z - broadest) / rise;
   if (!(share < 1)) return null;
-  const { section } = hull;
   if (section.kind === 'board') return boardHalfWidth(section, back, belly, halfWidth, z);
   const n = above ? section.above : section.below;
   return halfWidth * (1 - share ** n) ** (1 / n);

@@ -63,8 +63,8 @@ export interface Solver {
 }
 
 /** A hanging bait is one whose net weight is within this, or within the share of its mass. Common practice. */
-const HANGS_G = 0.1;
-const HANGS_SHARE = 0.001;
+export const HANGS_G = 0.1;
+export const HANGS_SHARE = 0.001;
 const UPRIGHT: Vec3 = [0, 0, 1];
 /** Below the noise of a mesh and of sandpaper: no preferred way up that this model could tell. */
 export const NEUTRAL_MM = 0.005;

@@ -5,38 +5,81 @@ import type { Mm, Mm3 } from '../units/brand.ts';
 import type { PlacedHole } from './placed.ts';
 
 /**
- * The skin over a hole's disc, seen along its axis: `at` gives the point of the skin over a place on the disc, `drop`
- * how far that lies inward of the mouth.
+ * Where a drill enters: the skin over its disc, averaged, so that a hole of any depth follows without looking again.
+ * `drop` is how far the skin lies inward of the mouth at a place of the disc.
  */
-export interface HoleSkin {
-  readonly mouth: Vec3;
+export interface Mouth {
+  /** Where the axis meets the bare skin. */
+  readonly at: Vec3;
+  readonly inward: Vec3;
+  readonly radius: Mm;
+  /** The whole disc lies on the body; else only the share of it that does is averaged. */
+  readonly whole: boolean;
+  readonly share: number;
+  readonly meanDrop: Mm;
+  readonly meanSquare: number;
+  /** Mean of the place on the disc, and of that times the drop. */
+  readonly aside: Vec3;
+  readonly lean: Vec3;
+  readonly deepest: Mm;
+}
+
+/** What says where a drill enters. */
+export type Entry = Pick<Hole, 'from' | 'x' | 'across' | 'diameter'>;
+
+/** The mouth of a hole; null where its axis misses the body. */
+export function holeMouth(hull: Hull, entry: Entry): Mouth | null {
+  const skin = skinOver(hull, entry);
+  if (!skin) return null;
+  const radius = entry.diameter / 2;
+  let [whole, share, meanDrop, meanSquare, deepest] = [true, 0, 0, 0, 0];
+  let [aside, lean]: readonly Vec3[] = [
+    [0, 0, 0],
+    [0, 0, 0],
+  ];
+  for (const { a, b, weight } of DISC) {
+    const drop = skin.drop(a * radius, b * radius);
+    if (drop === null) {
+      whole = false;
+      continue;
+    }
+    const place: Vec3 = skin.inward[2] === 0 ? [a * radius, 0, b * radius] : [a * radius, b * radius, 0];
+    share += weight;
+    meanDrop += weight * drop;
+    meanSquare += weight * drop * drop;
+    aside = add(aside, scale(place, weight));
+    lean = add(lean, scale(place, weight * drop));
+    deepest = Math.max(deepest, drop);
+  }
+  return { at: skin.at, inward: skin.inward, radius, whole, share, meanDrop, meanSquare, aside, lean, deepest };
+}
+
+interface Skin {
+  readonly at: Vec3;
   readonly inward: Vec3;
   /** null where the disc reaches past the body. */
   readonly drop: (alongX: Mm, across: Mm) => Mm | null;
 }
 
-/** The skin a hole is drilled through; null where its axis misses the body. */
-export function holeSkin(hull: Hull, hole: Hole): HoleSkin | null {
-  const { x, across } = hole;
-  if (hole.from === 'belly' || hole.from === 'back') {
-    const on = hole.from;
-    const z = skinHeight(hull, on, x, across);
+function skinOver(hull: Hull, { from, x, across }: Entry): Skin | null {
+  if (from === 'belly' || from === 'back') {
+    const z = skinHeight(hull, from, x, across);
     if (z === null) return null;
-    const up = on === 'belly' ? 1 : -1;
+    const up = from === 'belly' ? 1 : -1;
     const drop = (dx: Mm, dy: Mm) => {
-      const there = skinHeight(hull, on, x + dx, across + dy);
+      const there = skinHeight(hull, from, x + dx, across + dy);
       return there === null ? null : (there - z) * up;
     };
-    return { mouth: [x, across, z], inward: [0, 0, up], drop };
+    return { at: [x, across, z], inward: [0, 0, up], drop };
   }
   const half = skinHalfWidth(hull, x, across);
   if (half === null) return null;
-  const side = hole.from === 'starboard' ? 1 : -1;
+  const side = from === 'starboard' ? 1 : -1;
   const drop = (dx: Mm, dz: Mm) => {
     const there = skinHalfWidth(hull, x + dx, across + dz);
     return there === null ? null : half - there;
   };
-  return { mouth: [x, side * half, across], inward: [0, -side, 0], drop };
+  return { at: [x, side * half, across], inward: [0, -side, 0], drop };
 }
 
 /** Gauss–Legendre nodes and weights on 0…1, four points (Abramowitz & Stegun, table 25.4). */
@@ -55,12 +98,12 @@ export const DISC: readonly { readonly a: number; readonly b: number; readonly w
 );
 
 /** Height of the drill's point: radius over the tangent of half its angle; 0 for a flat bottom. */
-export function pointHeight(hole: Hole): Mm {
+export function pointHeight(hole: Pick<Hole, 'diameter' | 'point'>): Mm {
   return hole.point >= Math.PI ? 0 : hole.diameter / 2 / Math.tan(hole.point / 2);
 }
 
 /** Volume with its moment; parts add up exactly. */
-interface Part {
+export interface Part {
   readonly volume: Mm3;
   readonly moment: Vec3;
 }
@@ -71,30 +114,19 @@ interface Part {
  * checks refuse it.
  */
 export function placeHole(hull: Hull, hole: Hole, link: number): PlacedHole {
-  const skin = holeSkin(hull, hole);
-  const { mouth, inward } = skin ?? { mouth: [hole.x, 0, 0] as const, inward: [0, 0, 1] as const };
-  const along = (distance: Mm): Vec3 => add(mouth, scale(inward, distance));
-  const radius = hole.diameter / 2;
-  const point = pointHeight(hole);
-  const area = Math.PI * radius * radius;
-  const tip: Part = cylinderPart((area * point) / 3, along(hole.depth + point / 4));
+  return fillHole(holeMouth(hull, hole), hole, link);
+}
 
-  const shaftTo = (depth: Mm): Part => {
-    let shaft: Part = { volume: 0, moment: [0, 0, 0] };
-    for (const { a, b, weight } of skin ? DISC : []) {
-      const drop = skin?.drop(a * radius, b * radius);
-      if (drop === null || drop === undefined) continue;
-      const piece = weight * area * (depth - drop);
-      const sideways: Vec3 = inward[2] === 0 ? [a * radius, 0, b * radius] : [a * radius, b * radius, 0];
-      shaft = addParts(shaft, cylinderPart(piece, add(along((depth + drop) / 2), sideways)));
-    }
-    return shaft;
-  };
-  const shaft = shaftTo(hole.depth);
-  const taken = skin ? addParts(shaft, tip) : shaft;
-  const lead = hole.lead && placeLead(hole, hole.lead, point, tip.volume, along);
+/** The same where the mouth is at hand. */
+export function fillHole(entered: Mouth | null, hole: Hole, link: number): PlacedHole {
+  const { at: mouth, inward } = entered ?? { at: [hole.x, 0, 0] as const, inward: [0, 0, 1] as const };
+  const along = (distance: Mm): Vec3 => add(mouth, scale(inward, distance));
+  const point = pointHeight(hole);
+  const taken = entered ? takenOut(entered, hole.depth, point) : NOTHING;
+  const pointVolume = coneVolume(hole.diameter / 2, point);
+  const lead = hole.lead && placeLead(hole, hole.lead, point, pointVolume, along);
   const rest = hole.air
-    ? shaftTo(hole.air.plug)
+    ? takenOut(entered, hole.air.plug, 0)
     : lead
       ? subtractParts(taken, cylinderPart(lead.volume, lead.centre))
       : taken;
@@ -114,6 +146,25 @@ export function placeHole(hull: Hull, hole: Hole, link: number): PlacedHole {
     air: hole.air && { volume: chamber.volume, centre: centreOf(chamber, mouth), from: hole.air.plug },
     plug: { mass: rest.volume * hole.plugDensity, volume: rest.volume, centre: centreOf(rest, mouth) },
   };
+}
+
+const NOTHING: Part = { volume: 0, moment: [0, 0, 0] };
+
+/** From the skin to a shoulder, and a point beyond it. */
+export function takenOut(mouth: Mouth | null, depth: Mm, point: Mm): Part {
+  if (!mouth) return NOTHING;
+  const { at, inward, radius, share, meanDrop, meanSquare, aside, lean } = mouth;
+  const area = Math.PI * radius * radius;
+  const volume = area * (share * depth - meanDrop);
+  const inwardMoment = (area * (share * depth * depth - meanSquare)) / 2;
+  const sideways = scale(subtract(scale(aside, depth), lean), area);
+  const shaft = { volume, moment: add(add(scale(at, volume), scale(inward, inwardMoment)), sideways) };
+  const tip = cylinderPart(coneVolume(radius, point), add(at, scale(inward, depth + point / 4)));
+  return addParts(shaft, tip);
+}
+
+function coneVolume(radius: Mm, height: Mm): Mm3 {
+  return (Math.PI * radius * radius * height) / 3;
 }
 
 function placeLead(

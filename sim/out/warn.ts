@@ -4,7 +4,7 @@ import { type Digits, MOST_DIGITS } from '../hydro/accuracy.ts';
 import type { Float } from '../hydro/float.ts';
 import type { LinkSpec } from '../links/cut.ts';
 import type { Hardware } from '../mass/placed.ts';
-import { thinnestWall } from '../mass/wall.ts';
+import { wallOf } from '../mass/wall.ts';
 import { slotVolume, type Wetted } from '../mesh/wetted.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import { amountsIn } from '../units/amounts.ts';
@@ -164,7 +164,7 @@ function tailWarnings({ water, hardware, assembled }: WarnParts): readonly Warni
 
 function wallWarnings({ hull, hardware }: WarnParts): readonly Warning[] {
   return hardware.holes
-    .map((hole) => ({ name: hole.name, wall: thinnestWall(hull, hole) }))
+    .map((hole) => ({ name: hole.name, wall: wallOf(hull, hole).thickness }))
     .filter(({ wall }) => wall < WALL_MM - SAID_TO_MM / 2)
     .toSorted((a, b) => a.wall - b.wall)
     .map(({ name, wall }) => ({

@@ -3,7 +3,7 @@ import type { Issue } from '../../flow/outcome.ts';
 import type { Hull } from '../../hull/hull.ts';
 import type { LinkSpec } from '../../links/cut.ts';
 import { add, scale, subtract, type Vec3 } from '../../numerics/vec3.ts';
-import { DISC, holeSkin } from '../hole.ts';
+import { holeMouth } from '../hole.ts';
 import type { PlacedEye, PlacedFitting, PlacedHole } from '../placed.ts';
 import { betweenFaces, inBody, mm, rim } from './wood.ts';
 
@@ -42,10 +42,9 @@ export function fittingIssue(spec: LinkSpec, { name, at, path }: PlacedFitting):
 /** A hole lies in the wood of one link, and what is put into it fits. */
 export function holeIssues(hull: Hull, spec: LinkSpec, placed: PlacedHole, path: string): readonly Issue[] {
   const { hole } = placed;
-  const skin = holeSkin(hull, hole);
+  const mouth = holeMouth(hull, hole);
   const radius = hole.diameter / 2;
-  const drops = skin ? DISC.map(({ a, b }) => skin.drop(a * radius, b * radius)) : [null];
-  if (!skin || drops.includes(null)) {
+  if (!mouth?.whole) {
     const message = `a hole of ${mm(hole.diameter)} at ${mm(hole.x)}, ${mm(hole.across)} across, reaches past the ${hole.from}`;
     return [{ code: 'holes/off-the-body', path, message, hint: 'move it towards the middle, or take a smaller drill' }];
   }
@@ -61,8 +60,7 @@ export function holeIssues(hull: Hull, spec: LinkSpec, placed: PlacedHole, path:
     const message = `a hole of ${mm(hole.diameter)} at ${mm(hole.x)} reaches into a joint of link "${spec.name}", ${mm(spec.span[0])} to ${mm(spec.span[1])}`;
     return [{ code: 'holes/in-a-joint', path: `${path}.x_mm`, message, hint: 'move it along, clear of the joint' }];
   }
-  const deepestSkin = Math.max(...(drops as readonly number[]));
-  return [...leadIssues(placed, deepestSkin, path), ...chamberIssues(hole, deepestSkin, path)];
+  return [...leadIssues(placed, mouth.deepest, path), ...chamberIssues(hole, mouth.deepest, path)];
 }
 
 /** The plug closes the whole mouth and leaves a chamber under it. */

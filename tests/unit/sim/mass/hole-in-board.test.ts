@@ -3,7 +3,7 @@ import type { Hole } from '../../../../sim/design/design.ts';
 import { buildHull } from '../../../../sim/hull/hull.ts';
 import { inBody } from '../../../../sim/mass/checks/wood.ts';
 import { placeHole } from '../../../../sim/mass/hole.ts';
-import { thinnestWall } from '../../../../sim/mass/wall.ts';
+import { wallOf } from '../../../../sim/mass/wall.ts';
 import { BOARD } from '../../../support/bodies.ts';
 
 const HULL = buildHull(BOARD);
@@ -29,8 +29,8 @@ describe('a hole where a board runs straight', () => {
   });
 
   test('leaves the wood between it and the flat flank', () => {
-    expect(thinnestWall(HULL, drilled({}))).toBeCloseTo(9 - 3, 9);
-    expect(thinnestWall(HULL, drilled({ across: -2 }))).toBeCloseTo(7 - 3, 9);
+    expect(wallOf(HULL, drilled({})).thickness).toBeCloseTo(9 - 3, 9);
+    expect(wallOf(HULL, drilled({ across: -2 })).thickness).toBeCloseTo(7 - 3, 9);
   });
 });
 

@@ -1,17 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import type { Hole } from '../../../../sim/design/design.ts';
 import { placeHole } from '../../../../sim/mass/hole.ts';
-import { thinnestWall } from '../../../../sim/mass/wall.ts';
+import { wallOf } from '../../../../sim/mass/wall.ts';
 import { plankHull } from '../../../support/bodies.ts';
 
 const PLANK = plankHull(20, 40);
 
-function wallOf(changes: Partial<Hole>): number {
+function thickness(changes: Partial<Hole>): number {
   const hole = { name: 'h', from: 'belly', x: 5e6, across: 0, diameter: 8, depth: 12, point: Math.PI } as const;
-  return thinnestWall(
+  return wallOf(
     PLANK,
     placeHole(PLANK, { ...hole, lead: null, air: null, plugDensity: 0.00115, done: false, ...changes }, 0),
-  );
+  ).thickness;
 }
 
 describe('the thinnest wall of a hole in a plank', () => {
@@ -27,6 +27,6 @@ describe('the thinnest wall of a hole in a plank', () => {
     ['from the side, low down, is to the belly', { from: 'port', depth: 10, across: -15 }, 1],
     ['that breaks through is none', { across: 8 }, 0],
   ] as const)('%s', (_, changes, wanted) => {
-    expect(wallOf(changes)).toBeCloseTo(wanted, 6);
+    expect(thickness(changes)).toBeCloseTo(wanted, 6);
   });
 });

@@ -1,0 +1,84 @@
+import { worldAxes } from '../frames.ts';
+import { type FloatingBody, totalsOf } from '../hydro/body.ts';
+import { draftAt } from '../hydro/draft.ts';
+import { HANGS_G, HANGS_SHARE } from '../hydro/float.ts';
+import { potentialAt } from '../hydro/potential.ts';
+import { add, dot, scale, subtract, type Vec3 } from '../numerics/vec3.ts';
+import type { Gram, GramMm, Mm } from '../units/brand.ts';
+import type { Aim } from './target.ts';
+
+/** What a body lacks of resting as its aim says. */
+export interface Need {
+  /** Weight less the buoyancy that it brings along; negative: too heavy without any ballast. */
+  readonly net: Gram;
+  readonly up: Vec3;
+  /** The level axes of the aim, written in the body frame: towards the tail, and across. */
+  readonly along: Vec3;
+  readonly across: Vec3;
+  readonly buoyancy: Vec3;
+  /** What moments and rises are measured from. */
+  readonly about: Vec3;
+  /** Moments that ballast must bring about `about`: Σ Δm (r - about)·along, and across. */
+  readonly moment: { readonly along: GramMm; readonly across: GramMm };
+  /** Righting moment for each radian of trim and of heel, before any ballast; a gram set h higher takes h away. */
+  readonly stiffness: { readonly trim: GramMm; readonly heel: GramMm };
+}
+
+/**
+ * The ballast that lets a body without it rest as its aim says. At the aimed attitude the potential has a slope
+ * g = mG - ρM; ballast of net mass Δm at r adds Δm (r - c), and at rest nothing is left of it (see `potentialAt`).
+ * Wholly under water B must stand over G, so Σ m (r - B) is level there, whatever the net weight.
+ */
+export function needOf(body: FloatingBody, aim: Aim): Need {
+  const { up } = aim;
+  const { along, across } = worldAxes(up);
+  const totals = totalsOf(body);
+  const buoyancy = body.waterDensity * totals.volume;
+  const wanted = aim.netWet === null ? null : buoyancy + aim.netWet;
+  if (wanted !== null && !floatsAt(aim.netWet ?? 0, wanted)) {
+    const lever = subtract(totals.massCentre, totals.volumeCentre);
+    const upright = -totals.mass * dot(lever, up);
+    return {
+      net: wanted - totals.mass,
+      up,
+      along,
+      across,
+      buoyancy: totals.volumeCentre,
+      about: totals.volumeCentre,
+      moment: { along: -totals.mass * dot(lever, along), across: -totals.mass * dot(lever, across) },
+      stiffness: { trim: upright, heel: upright },
+    };
+  }
+  const offset = aim.offset ?? offsetFor(body, up, along, across, wanted ?? totals.mass, totals.mass);
+  const at = potentialAt(body, up, along, across, offset);
+  return {
+    net: at.force,
+    up,
+    along,
+    across,
+    buoyancy: at.buoyancyCentre,
+    about: at.centre,
+    moment: { along: -at.slopeU, across: -at.slopeV },
+    stiffness: { trim: at.curveUU, heel: at.curveVV },
+  };
+}
+
+/** Lighter than that, a body shows some of itself. */
+function floatsAt(netWet: Gram, mass: Gram): boolean {
+  return netWet < -Math.max(HANGS_G, HANGS_SHARE * mass);
+}
+
+/** Where the water stands when the body weighs so much. */
+function offsetFor(body: FloatingBody, up: Vec3, along: Vec3, across: Vec3, wanted: Gram, mass: Gram): Mm {
+  const loaded = { ...body, mass: body.mass + wanted - mass };
+  return draftAt(loaded, up, along, across, null, 1e-9 * wanted).offset;
+}
+
+/**
+ * Where ballast of this net weight must act, as the point of its line nearest to `about`: along the body and across.
+ * null: it has no weight to speak of, and no place cures a moment.
+ */
+export function placeOf({ net, about, moment, along, across }: Need): Vec3 | null {
+  if (Math.abs(net) < 1e-9) return null;
+  return add(about, add(scale(along, moment.along / net), scale(across, moment.across / net)));
+}

@@ -1,0 +1,271 @@
+import type { Coat, Hole, Link, Shop, Wood } from '../design/design.ts';
+import type { Hull } from '../hull/hull.ts';
+import { bodyOf } from '../hydro/bait-body.ts';
+import type { LinkTrees } from '../hydro/link-tree.ts';
+import type { LinkSpec } from '../links/cut.ts';
+import { keepOutsOf } from '../mass/keep-out.ts';
+import { type Ledger, writeLedger } from '../mass/ledger.ts';
+import type { FixedHardware, PlacedHung } from '../mass/placed.ts';
+import type { BareSolid, Wetted } from '../mesh/wetted.ts';
+import { dot, type Vec3 } from '../numerics/vec3.ts';
+import { EPOXY } from '../tables/finishes.ts';
+import type { WaterAnswer } from '../tables/waters.ts';
+import type { Gram, GramMm, GramPerMm3, Mm, Radian } from '../units/brand.ts';
+import { type Need, needOf, placeOf } from './need.ts';
+import { type Lane, offersOf, pairsOf } from './room.ts';
+import { type Filling, LEAD_G, mostLead, type Pattern, searchHoles } from './search.ts';
+import type { Aim } from './target.ts';
+
+/** What one link's ballast is planned from. */
+export interface LinkParts {
+  readonly spec: LinkSpec;
+  readonly link: Link;
+  readonly solid: BareSolid;
+  readonly wetted: Wetted;
+  readonly trees: LinkTrees;
+  /** What this link holds, its holes included. */
+  readonly hardware: FixedHardware;
+  readonly hung: readonly PlacedHung[];
+  readonly aim: Aim;
+}
+
+/** What all links share. */
+export interface BaitParts {
+  readonly hull: Hull;
+  readonly wood: Wood;
+  readonly coats: readonly Coat[];
+  readonly water: WaterAnswer;
+  readonly shop: Shop;
+}
+
+/** The ballast of one link: holes to drill, or why there are none. */
+export interface LinkPlan {
+  readonly link: number;
+  readonly name: string;
+  /** Without the holes that may still change. */
+  readonly need: Need;
+  /** Where all that is added must act together; null: there is nothing to add. */
+  readonly place: Vec3 | null;
+  /** enough: it rests as it should without any lead. */
+  readonly state: 'planned' | 'enough' | 'cannot';
+  /** New holes, from nose to tail; on the flanks starboard before port. */
+  readonly holes: readonly Hole[];
+  readonly lead: Gram;
+  /** What the rounding leaves: trim off the aim, nose-down positive, and weight still to add. */
+  readonly left: { readonly trim: Radian; readonly net: Gram } | null;
+  /** The hole nearest to the centre of buoyancy, to be filled last, when the sealed link has been weighed. */
+  readonly last: string | null;
+  readonly why: Obstacle | null;
+}
+
+/** Why a link cannot be ballasted to its aim on its own. */
+export type Obstacle =
+  /** It is over its weight without any lead. */
+  | { readonly kind: 'too-heavy'; readonly over: Gram }
+  /** Out of level, and so near its weight that no lead can be added to level it. */
+  | { readonly kind: 'no-weight-left'; readonly net: Gram; readonly moment: GramMm }
+  /** The lists of the shop have no drill, or no lead, or none that go together. */
+  | { readonly kind: 'empty-shop'; readonly lacks: 'drills' | 'lead' | 'drills that take the lead' }
+  /** Lead would have to stand at x; holes fit between from and to. */
+  | { readonly kind: 'outside'; readonly x: Mm; readonly from: Mm; readonly to: Mm }
+  /** No hole of any drill keeps its wall anywhere, or not enough of them. */
+  | { readonly kind: 'no-room'; readonly wanted: Gram; readonly most: Gram }
+  /** There is room, but no way to put it that comes level, or none that stands up. */
+  | { readonly kind: 'not-level' };
+
+/** Weight that the scale does not show. */
+const ENOUGH_G: Gram = 0.1;
+const LEVEL_RAD: Radian = 0.005;
+
+/**
+ * Plans a link's ballast. carried: what links before it left of their weight, and moments that a neighbour's pin brings,
+ * about this link's own point.
+ */
+export function planLink(
+  bait: BaitParts,
+  parts: LinkParts,
+  carried: { readonly net: Gram; readonly moment: GramMm } = { net: 0, moment: 0 },
+): LinkPlan {
+  const { spec } = parts;
+  const kept = keptHardware(parts.hardware);
+  const ledger = ledgerWith(bait, parts, kept);
+  const own = needOf(bodyOf([parts.trees], [ledger], parts.hung, bait.water), parts.aim);
+  const need: Need = {
+    ...own,
+    net: own.net + carried.net,
+    moment: { ...own.moment, along: own.moment.along + carried.moment },
+  };
+  const place = placeOf(need);
+  const plain = { link: spec.index, name: spec.name, need, place, holes: [], lead: 0, left: null, last: null };
+  const off = Math.atan2(need.moment.along, need.stiffness.trim);
+  if (Math.abs(need.net) <= ENOUGH_G && Math.abs(off) <= LEVEL_RAD && need.stiffness.heel > 0) {
+    return { ...plain, state: 'enough', left: { trim: off, net: need.net }, why: null };
+  }
+  const cannot = (why: Obstacle): LinkPlan => ({ ...plain, state: 'cannot', why });
+  if (need.net <= 0) return cannot({ kind: 'too-heavy', over: -need.net });
+  if (need.net < 2 * LEAD_G || place === null) {
+    return cannot({ kind: 'no-weight-left', net: need.net, moment: need.moment.along });
+  }
+  const lacks = lackOf(bait.shop);
+  if (lacks) return cannot({ kind: 'empty-shop', lacks });
+
+  const filling = fillingOf(bait, parts);
+  const offers = offersOf({
+    hull: bait.hull,
+    spec,
+    keepOuts: keepOutsOf(spec, kept),
+    ...bait.shop,
+    across: rowAt(place[1]),
+  });
+  const pattern = searchHoles(offers, need, filling);
+  if (!pattern) {
+    const lanes = offers.flatMap((offer) => offer.lane() ?? []);
+    return cannot(obstacleOf(lanes, need, place, filling));
+  }
+  const holes = holesOf(pattern, spec.name, filling.plug, takenNames(kept));
+  return {
+    ...plain,
+    state: 'planned',
+    holes,
+    lead: holes.reduce((sum, { lead }) => sum + (lead?.mass ?? 0), 0),
+    left: { trim: pattern.trim, net: pattern.net },
+    last: lastOf(pattern, holes, need),
+    why: null,
+  };
+}
+
+/** Marked out across the belly to half a millimetre; nearer to the middle than half of that is the middle. */
+const ROW_MM = 0.5;
+
+function rowAt(y: Mm): Mm {
+  // + 0 turns the -0 of a bait that is nearly even into 0
+  return Math.round(y / ROW_MM) * ROW_MM + 0;
+}
+
+/** What is drilled and glued stays; all other holes are planned anew. */
+function keptHardware(hardware: FixedHardware): FixedHardware {
+  return { ...hardware, holes: hardware.holes.filter(({ hole }) => hole.done) };
+}
+
+/** The ledger of a link with other hardware than it has. */
+export function ledgerWith(
+  { wood, coats }: BaitParts,
+  { link, solid, wetted }: LinkParts,
+  hardware: FixedHardware,
+): Ledger {
+  return writeLedger({ link, wood, coats, solid, wetted, hardware });
+}
+
+function lackOf(shop: Shop): 'drills' | 'lead' | 'drills that take the lead' | null {
+  if (shop.drills.length === 0) return 'drills';
+  if (shop.lead.length === 0) return 'lead';
+  return pairsOf(shop).length === 0 ? 'drills that take the lead' : null;
+}
+
+function fillingOf(bait: BaitParts, { link, solid, hardware }: LinkParts): Filling {
+  const soakShare = bait.coats.reduce((sum, coat) => sum + (coat.kind === 'soak-share' ? coat.share : 0), 0);
+  return {
+    wood: link.density ?? bait.wood.density,
+    plug: plugOf(hardware),
+    soakShare,
+    soakCentre: solid.soakCentre,
+  };
+}
+
+/** The plug that the link's holes have now. */
+function plugOf({ holes }: FixedHardware): GramPerMm3 {
+  return holes.find(({ hole }) => !hole.done)?.hole.plugDensity ?? EPOXY.value.usual;
+}
+
+function obstacleOf(lanes: readonly Lane[], need: Need, place: Vec3, filling: Filling): Obstacle {
+  const wanted = need.net;
+  const xs = lanes.flatMap(({ stations }) => stations.map(({ x }) => x));
+  const most = Math.max(0, ...lanes.map((lane) => mostLead(lane, need, filling)));
+  if (xs.length === 0 || most < wanted) return { kind: 'no-room', wanted, most };
+  const [from, to] = [Math.min(...xs), Math.max(...xs)];
+  const x = place[0];
+  return x < from || x > to ? { kind: 'outside', x, from, to } : { kind: 'not-level' };
+}
+
+function takenNames({ holes }: FixedHardware): ReadonlySet<string> {
+  return new Set(holes.map(({ name }) => name));
+}
+
+/** The pattern as holes of the design. */
+function holesOf(
+  { lane, depth, holes }: Pattern,
+  link: string,
+  plugDensity: GramPerMm3,
+  taken: ReadonlySet<string>,
+): readonly Hole[] {
+  const { stock, drill, from, row } = lane;
+  let number = 0;
+  const nextName = () => {
+    do number += 1;
+    while (taken.has(`${link} ${number}`));
+    return `${link} ${number}`;
+  };
+  return holes.flatMap(({ station, units }): readonly Hole[] => {
+    const name = nextName();
+    const hole: Hole = {
+      name,
+      from: 'belly',
+      x: station.x,
+      across: row,
+      diameter: drill.diameter,
+      depth,
+      point: drill.point,
+      lead: { stock, mass: roundedLead(units) },
+      air: null,
+      plugDensity,
+      done: false,
+    };
+    if (from === 'belly') return [hole];
+    return (['starboard', 'port'] as const).map((side) => ({ ...hole, name: `${name}, ${side}`, from: side }));
+  });
+}
+
+/** Tenths of a gram without the dust of binary fractions. */
+function roundedLead(units: number): Gram {
+  return Math.round(units * LEAD_G * 10) / 10;
+}
+
+function lastOf({ holes }: Pattern, named: readonly Hole[], { buoyancy, along }: Need): string | null {
+  const b = dot(buoyancy, along);
+  const nearest = holes.toSorted((p, q) => Math.abs(p.station.x - b) - Math.abs(q.station.x - b))[0];
+  return named.find(({ x }) => x === nearest?.station.x)?.name ?? null;
+}
+
+/** What the planner needs of the whole bait, with every link's parts from nose to tail. */
+export interface BallastParts extends BaitParts {
+  readonly links: readonly LinkParts[];
+}
+
+export interface BallastPlan {
+  readonly links: readonly LinkPlan[];
+  /** All holes of the setup with the plan in it: what is done stays, and what is planned takes the place of the rest. */
+  readonly holes: readonly Hole[];
+}
+
+/**
+ * Plans every link from nose to tail. What rounding leaves of one link's weight the next one takes on, so that the whole
+ * bait is never further off than one link. A link that cannot be ballasted keeps the holes it has.
+ */
+export function planBallast({ links, ...bait }: BallastParts): BallastPlan {
+  let net: Gram = 0;
+  const plans = links.map((parts) => {
+    const plan = planLink(bait, parts, { net, moment: 0 });
+    if (plan.state !== 'cannot') net = plan.left?.net ?? 0;
+    return plan;
+  });
+  return { links: plans, holes: mergedHoles(links, plans) };
+}
+
+/** In the order of the links; of each what is done first, then what is planned, or what it has. */
+export function mergedHoles(links: readonly LinkParts[], plans: readonly LinkPlan[]): readonly Hole[] {
+  return plans.flatMap(({ link, state, holes: planned }) => {
+    const own = links[link].hardware.holes.map(({ hole }) => hole);
+    const done = own.filter((hole) => hole.done);
+    return [...done, ...(state === 'cannot' ? own.filter((hole) => !hole.done) : planned)];
+  });
+}

@@ -1,0 +1,397 @@
+import { type Part, pointHeight, takenOut } from '../mass/hole.ts';
+import { dot, scale, subtract, type Vec3 } from '../numerics/vec3.ts';
+import type { Gram, GramMm, GramPerMm3, Mm, Radian } from '../units/brand.ts';
+import { radianFromDegree } from '../units/convert.ts';
+import type { Need } from './need.ts';
+import type { Lane, Offer, Station } from './room.ts';
+
+/** Lead is weighed to this, and drilled to that: a kitchen scale, and a stop on the drill. Common practice. */
+export const LEAD_G: Gram = 0.1;
+export const DEPTH_MM: Mm = 0.5;
+/** Less lead than this is not worth a hole, and a shorter piece cannot be cut. Common practice. */
+const LEAST_LEAD_G: Gram = 0.2;
+const LEAST_LEAD_MM: Mm = 2;
+/** A drill's depth is right to this, so lead whose mean height differs by less lies as low. Common practice. */
+const AS_LOW_MM: Mm = 0.5;
+/** Plans that leave no more than one of these are equal; if none leaves so little, the next is tried. */
+const TRIM_STEPS: readonly Radian[] = [0.3, 1, 2].map(radianFromDegree);
+export const MOST_HOLES = 3;
+
+/** What a hole does to the wood round it, beside its lead. */
+export interface Filling {
+  readonly wood: GramPerMm3;
+  readonly plug: GramPerMm3;
+  /** Sealer that is given as a share of the wood goes with it: so much of it, and it lies there. */
+  readonly soakShare: number;
+  readonly soakCentre: Vec3;
+}
+
+/** Holes of one depth in one lane. */
+export interface Pattern {
+  readonly lane: Lane;
+  readonly depth: Mm;
+  /** From nose to tail; units of 0.1 g in each hole (on the flanks: in each of the two). */
+  readonly holes: readonly { readonly station: Station; readonly units: number }[];
+  /** Mean height of the lead along the aim's upright. */
+  readonly height: Mm;
+  /** What trim it leaves: nose-down positive, relative to the aim. */
+  readonly trim: Radian;
+  /** What weight it leaves to add. */
+  readonly net: Gram;
+}
+
+/**
+ * The best pattern for a need: of those that come to the target within 0.1 g and 0.3°, the lowest lead; of those whose
+ * lead lies as low to half a millimetre, the fewest holes; of those the lowest. Exact over one lane and depth, one to
+ * three holes on whole millimetres, lead in tenths of a gram. If none comes to 0.3°, within 1°, then 2°; null if none.
+ */
+export function searchHoles(offers: readonly Offer[], need: Need, filling: Filling): Pattern | null {
+  const loosest = TRIM_STEPS.at(-1) ?? 0;
+  // whether there is any plan is soon told, and where there is none the finer search is spared
+  if (!bestOfEach(offers, need, filling, loosest, 'any').some((pattern) => pattern !== null)) return null;
+  for (const trim of TRIM_STEPS) {
+    const best = bestOfEach(offers, need, filling, trim, 'lowest');
+    const lowest = Math.min(...best.map(heightOf));
+    const found = best.find((pattern) => pattern !== null && pattern.height <= lowest + AS_LOW_MM);
+    if (found) return found;
+  }
+  return null;
+}
+
+/** The lowest pattern of one hole, of two, of three; `any`: the first that is found at all. */
+function bestOfEach(
+  offers: readonly Offer[],
+  need: Need,
+  filling: Filling,
+  trim: Radian,
+  wanted: 'lowest' | 'any',
+): readonly (Pattern | null)[] {
+  const best: (Pattern | null)[] = Array.from({ length: MOST_HOLES }, () => null);
+  for (const { row, span, lane: layOut } of inOrder(offers, need)) {
+    if (row !== null && best.every((pattern) => rowHeight(row, span, need) >= heightOf(pattern))) continue;
+    const lane = layOut();
+    if (!lane) continue;
+    const last = lastDepth(lane);
+    for (let depth = firstDepth(lane); depth <= last + 1e-9; depth += DEPTH_MM) {
+      // what no deeper hole of the lane can beat is out of the running from here on
+      const bound = lowestFrom(lane, depth, need);
+      const counts = [1, 2, 3].filter((count) => bound < heightOf(best[count - 1]));
+      if (counts.length === 0) break;
+      const cut = cutAt(lane, depth, need, filling);
+      for (const count of counts) {
+        best[count - 1] = lowestOf(cut, need, count, trim, best[count - 1]);
+        if (wanted === 'any' && best[count - 1]) return best;
+      }
+    }
+  }
+  return best;
+}
+
+/** What can lie lowest comes first, so that the rest is soon out of the running. The belly is laid out in any case. */
+function inOrder(offers: readonly Offer[], need: Need): readonly Offer[] {
+  const heightFrom = ({ row, span, lane: layOut }: Offer): Mm => {
+    if (row !== null) return rowHeight(row, span, need);
+    const lane = layOut();
+    return lane ? lowestFrom(lane, firstDepth(lane), need) : Number.POSITIVE_INFINITY;
+  };
+  const isRow = ({ row }: Offer) => (row === null ? 0 : 1);
+  return offers
+    .map((offer) => ({ offer, height: heightFrom(offer) }))
+    .toSorted((a, b) => isRow(a.offer) - isRow(b.offer) || a.height - b.height)
+    .map(({ offer }) => offer);
+}
+
+/** Lead in a row along the flanks lies no lower than this along the aim's upright. */
+function rowHeight(row: Mm, [from, to]: Offer['span'], { up }: Need): Mm {
+  return row * up[2] + Math.min(from * up[0], to * up[0]);
+}
+
+function heightOf(pattern: Pattern | null): Mm {
+  return pattern?.height ?? Number.POSITIVE_INFINITY;
+}
+
+/** No lead in holes of a lane so deep or deeper can lie lower, along the aim's upright: it reaches down to its wall. */
+function lowestFrom({ stations, from }: Lane, depth: Mm, { up }: Need): Mm {
+  let least = Number.POSITIVE_INFINITY;
+  for (const { at, leadFrom, depthTo } of stations) {
+    if (depth > depthTo + 1e-9) continue;
+    const sunk = from === 'flanks' ? 0 : Math.min(up[2], 1) * ((Math.max(depth, leadFrom) + leadFrom) / 2);
+    least = Math.min(least, dot(at, up) + sunk);
+  }
+  return least;
+}
+
+function firstDepth({ stations }: Lane): Mm {
+  const least = Math.min(...stations.map(({ leadFrom }) => leadFrom)) + LEAST_LEAD_MM;
+  return Math.ceil(least / DEPTH_MM - 1e-9) * DEPTH_MM;
+}
+
+function lastDepth({ stations }: Lane): Mm {
+  return Math.floor(Math.max(...stations.map(({ depthTo }) => depthTo)) / DEPTH_MM + 1e-9) * DEPTH_MM;
+}
+
+/** One lane drilled to one depth: what each station would take and bring, in units of lead. */
+interface Cut {
+  readonly lane: Lane;
+  readonly depth: Mm;
+  /** From nose to tail. */
+  readonly seats: readonly Seat[];
+  /** Net weight of a unit of lead that takes a plug's place. */
+  readonly unit: Gram;
+}
+
+/** c0 + c1 k + c2 k² for k units of lead, which reach up from the hole's floor. */
+type Quadratic = readonly [number, number, number];
+
+interface Seat {
+  readonly station: Station;
+  readonly least: number;
+  readonly most: number;
+  /** Net weight of the hole without lead: wood out, plug in. */
+  readonly empty: Gram;
+  /** Moment along the aim about the need's point, and moment of height, of all that is put in. */
+  readonly moment: Quadratic;
+  readonly rise: Quadratic;
+  /** Units times the height of their centre over the need's point. */
+  readonly raised: Quadratic;
+  /** The lowest that its lead can lie: all of it. */
+  readonly lowest: Mm;
+}
+
+function at([c0, c1, c2]: Quadratic, k: number): number {
+  return c0 + k * (c1 + k * c2);
+}
+
+/** The most net weight that fits into a lane, wherever it stands: the fullest holes of any depth, as close as they go. */
+export function mostLead(lane: Lane, need: Need, filling: Filling): Gram {
+  let best = 0;
+  for (let depth = firstDepth(lane); depth <= lastDepth(lane) + 1e-9; depth += DEPTH_MM) {
+    const { seats, unit } = cutAt(lane, depth, need, filling);
+    const chosen: Seat[] = [];
+    for (const seat of seats.toSorted((a, b) => b.most - a.most)) {
+      const isClear = chosen.every(({ station }) => Math.abs(station.x - seat.station.x) >= lane.spacing);
+      if (isClear && chosen.length < MOST_HOLES) chosen.push(seat);
+    }
+    const net = chosen.reduce((sum, { empty, most }) => sum + empty + most * unit, 0);
+    best = Math.max(best, net);
+  }
+  return best;
+}
+
+/** Lays out a lane at a depth: which stations take a hole so deep, and what lead in it does. */
+function cutAt(lane: Lane, depth: Mm, need: Need, filling: Filling): Cut {
+  const { stock, drill, from, stations } = lane;
+  const pair = from === 'flanks' ? 2 : 1;
+  const unit = pair * LEAD_G * (1 - filling.plug / stock.density);
+  const { inPoint, perMm } = fillingOf(lane);
+  const point = pointHeight(drill);
+  // k units lie k · t from the mouth: those of the point, then a column that grows towards the mouth
+  const sunk: Quadratic = [
+    inPoint * (depth + point / 4) - inPoint * depth - (inPoint * inPoint) / (2 * perMm),
+    depth + inPoint / perMm,
+    -1 / (2 * perMm),
+  ];
+  const least = Math.max(Math.ceil(LEAST_LEAD_G / LEAD_G - 1e-9), Math.ceil(inPoint + LEAST_LEAD_MM * perMm - 1e-9));
+  const inward: Vec3 = from === 'flanks' ? [0, 0, 0] : [0, 0, 1];
+  const [inAlong, inUp] = [dot(inward, need.along), dot(inward, need.up)];
+  const woodOut = filling.wood * (1 + filling.soakShare);
+  const seats: Seat[] = [];
+  for (const station of stations) {
+    if (depth > station.depthTo + 1e-9) continue;
+    const most = Math.floor(inPoint + (depth - station.leadFrom) * perMm + 1e-9);
+    if (most < least) continue;
+    const taken = bothFlanks(takenOut(station.mouth(), depth, point), pair);
+    const soaked = -filling.wood * filling.soakShare * taken.volume;
+    const empty = (direction: Vec3) =>
+      (filling.plug - filling.wood) * (dot(taken.moment, direction) - taken.volume * dot(need.about, direction)) +
+      soaked * dot(subtract(filling.soakCentre, need.about), direction);
+    const from0 = subtract(station.at, need.about);
+    const [x, z] = [dot(from0, need.along), dot(from0, need.up)];
+    const column = (base: number, arm: Mm, share: number, per: Gram): Quadratic => [
+      base + per * share * sunk[0],
+      per * (arm + share * sunk[1]),
+      per * share * sunk[2],
+    ];
+    const raised = column(0, z, inUp, 1);
+    seats.push({
+      station,
+      least,
+      most,
+      empty: taken.volume * (filling.plug - woodOut),
+      moment: column(empty(need.along), x, inAlong, unit),
+      rise: column(empty(need.up), z, inUp, unit),
+      raised,
+      lowest: at(raised, most) / most,
+    });
+  }
+  return { lane, depth, seats, unit };
+}
+
+/** How lead fills a hole of a lane: units in the drill's point, which what is poured fills first, and units for each mm. */
+function fillingOf({ stock, drill }: Lane): { readonly inPoint: number; readonly perMm: number } {
+  const point = pointHeight(drill);
+  const radius = (stock.kind === 'slug' ? stock.diameter : drill.diameter) / 2;
+  const perMm = (Math.PI * radius * radius * stock.density) / LEAD_G;
+  return { inPoint: stock.kind === 'slug' ? 0 : (perMm * point) / 3, perMm };
+}
+
+/** Two holes from either flank are one on the centre plane as far as trim and height go. */
+function onMiddle(at: Vec3, pair: number): Vec3 {
+  return pair === 2 ? [at[0], 0, at[2]] : at;
+}
+
+function bothFlanks(taken: Part, pair: number): Part {
+  return { volume: pair * taken.volume, moment: scale(onMiddle(taken.moment, pair), pair) };
+}
+
+/** Seats in order, for each number of them. */
+const FROM_NOSE = [[0], [0, 1], [0, 1, 2]] as const;
+const FROM_TAIL = [[0], [1, 0], [2, 1, 0]] as const;
+
+/** The lowest pattern of so many holes in a cut; `known` if none of it is lower. */
+function lowestOf(cut: Cut, need: Need, count: number, trim: Radian, known: Pattern | null): Pattern | null {
+  const { seats, unit, lane } = cut;
+  const base = dot(need.about, need.up);
+  const [slackShare, far] = [Math.tan(trim), seats.length];
+  let best = known;
+  let bar = heightOf(known) - base;
+
+  const weigh = (chosen: readonly Seat[], units: readonly number[]) => {
+    let [moment, rise, raised, sum, empty] = [-need.moment.along, 0, 0, 0, 0];
+    for (let i = 0; i < count; i++) {
+      const [seat, k] = [chosen[i], units[i]];
+      moment += at(seat.moment, k);
+      rise += at(seat.rise, k);
+      raised += at(seat.raised, k);
+      sum += k;
+      empty += seat.empty;
+    }
+    const height = raised / sum;
+    const stiffness = need.stiffness.trim - rise;
+    // one that does not stand is no plan
+    if (!(height < bar) || stiffness <= 0 || need.stiffness.heel - rise <= 0) return;
+    // weight moved aft turns the tail down
+    const left = -Math.atan2(moment, stiffness);
+    if (Math.abs(left) > trim) return;
+    bar = height;
+    const holes = chosen.slice(0, count).map(({ station }, i) => ({ station, units: units[i] }));
+    best = { lane, depth: cut.depth, holes, height: height + base, trim: left, net: need.net - empty - sum * unit };
+  };
+
+  // lead moved from one seat to the next only ever adds to the moment, unless the aim leans so far that depth tells
+  const isOrdered = Math.abs(need.along[2]) * cut.depth < 0.5 * need.along[0] * lane.spacing;
+  const chosen: Seat[] = [];
+  const units = [0, 0, 0];
+
+  /** All ways to share units between the last two seats so that they bring this moment, give or take the slack. */
+  const shareTwo = (i: number, total: number, moment: GramMm, slack: GramMm) => {
+    const [a, b] = [chosen[i], chosen[i + 1]];
+    const from = Math.max(a.least, total - b.most);
+    const to = Math.min(a.most, total - b.least);
+    if (from > to) return;
+    let low = from;
+    if (isOrdered) {
+      for (let high = to; low < high; ) {
+        const middle = (low + high) >> 1;
+        if (at(a.moment, middle) + at(b.moment, total - middle) - moment > slack) low = middle + 1;
+        else high = middle;
+      }
+    }
+    for (let k = low; k <= to; k++) {
+      const over = at(a.moment, k) + at(b.moment, total - k) - moment;
+      if (over < -slack && isOrdered) return;
+      if (Math.abs(over) > slack) continue;
+      units[i] = k;
+      units[i + 1] = total - k;
+      weigh(chosen, units);
+    }
+  };
+
+  const share = () => {
+    let [empty, emptyRise, least, most] = [0, 0, 0, 0];
+    for (let i = 0; i < count; i++) {
+      empty += chosen[i].empty;
+      emptyRise += chosen[i].rise[0];
+      least += chosen[i].least;
+      most += chosen[i].most;
+    }
+    const total = Math.round((need.net - empty) / unit);
+    if (total < least || total > most) return;
+    const lowest = lowestMean(chosen, count, total);
+    if (lowest >= bar) return;
+    // no pattern of these is stiffer than one with all its lead at its lowest
+    const stiffest = need.stiffness.trim - emptyRise - total * unit * lowest;
+    if (stiffest <= 0) return;
+    const slack = slackShare * stiffest + 1e-9;
+    const [a, b, c] = chosen;
+    const wanted = need.moment.along;
+    if (
+      isOrdered &&
+      (extremeMoment(chosen, FROM_NOSE[count - 1], total) > wanted + slack ||
+        extremeMoment(chosen, FROM_TAIL[count - 1], total) < wanted - slack)
+    )
+      return;
+    if (count === 1) {
+      if (Math.abs(at(a.moment, total) - need.moment.along) > slack) return;
+      units[0] = total;
+      weigh(chosen, units);
+    } else if (count === 2) shareTwo(0, total, need.moment.along, slack);
+    else {
+      const from = Math.max(a.least, total - b.most - c.most);
+      const to = Math.min(a.most, total - b.least - c.least);
+      for (let k = from; k <= to; k++) {
+        units[0] = k;
+        shareTwo(1, total - k, need.moment.along - at(a.moment, k), slack);
+      }
+    }
+  };
+
+  const choose = (i: number, from: number) => {
+    for (let k = from; k < far; k++) {
+      const seat = seats[k];
+      if (i > 0 && seat.station.x - chosen[i - 1].station.x < lane.spacing) continue;
+      chosen[i] = seat;
+      if (i + 1 === count) share();
+      else choose(i + 1, k + 1);
+    }
+  };
+  choose(0, 0);
+  return best;
+}
+
+/**
+ * No way to share so many units between the first seats of a list lies lower on average. Height times units falls off
+ * ever faster as a hole fills up, so the least of their sum has all seats but one as full or as empty as they may be.
+ */
+function lowestMean(seats: readonly Seat[], count: number, total: number): Mm {
+  let least = Number.POSITIVE_INFINITY;
+  for (let free = 0; free < count; free++) {
+    for (let full = 0; full < 1 << count; full++) {
+      if ((full >> free) & 1) continue;
+      let left = total;
+      let raised = 0;
+      for (let i = 0; i < count; i++) {
+        if (i === free) continue;
+        const k = (full >> i) & 1 ? seats[i].most : seats[i].least;
+        left -= k;
+        raised += at(seats[i].raised, k);
+      }
+      const { least: fewest, most, raised: own } = seats[free];
+      if (left >= fewest && left <= most) least = Math.min(least, raised + at(own, left));
+    }
+  }
+  return least / total;
+}
+
+/** The moment that so many units bring between the first seats of a list when as much as can be lies in the first of `order`. */
+function extremeMoment(seats: readonly Seat[], order: readonly number[], total: number): GramMm {
+  let spare = total;
+  for (const i of order) spare -= seats[i].least;
+  let moment = 0;
+  for (const i of order) {
+    const more = Math.min(spare, seats[i].most - seats[i].least);
+    spare -= more;
+    moment += at(seats[i].moment, seats[i].least + more);
+  }
+  return moment;
+}
