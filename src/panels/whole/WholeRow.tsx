@@ -1,4 +1,4 @@
-import { type BaitAnswers, baitVerdict, restated } from '../../../sim/index.ts';
+import { type AdvisedBaitAnswers, baitVerdict, restated } from '../../../sim/index.ts';
 import { useAnswers } from '../../engine/answers.ts';
 import { useAmounts } from '../../view/amounts.ts';
 import { useView } from '../../view/view.ts';
@@ -81,7 +81,7 @@ function Warnings() {
   );
 }
 
-function WarningList({ warnings }: { readonly warnings: BaitAnswers['warnings'] }) {
+function WarningList({ warnings }: { readonly warnings: AdvisedBaitAnswers['warnings'] }) {
   const units = useView((view) => view.units);
   return (
     <ul>
