@@ -1,9 +1,9 @@
 import { forgivenessOf } from './ballast/forgiveness.ts';
-import { type BaitParts, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
+import { type BaitParts, holesBefore, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
 import { settlePlan } from './ballast/settle.ts';
 import { type Aim, checkTarget, type TargetAnswer } from './ballast/target.ts';
 import { type BallastPlan, planBallast } from './ballast/whole.ts';
-import type { Coat, Design, Link, Setup, Shop, Target, Wood } from './design/design.ts';
+import type { Coat, Design, Hole, Link, Setup, Shop, Target, Wood } from './design/design.ts';
 import type { DesignFile } from './design/file.ts';
 import { evaluateDesign } from './design/validate.ts';
 import { type Outcome, ok, SimError } from './flow/outcome.ts';
@@ -180,6 +180,12 @@ export function createPipeline(): Pipeline {
         held,
         hanging,
         part(target, 'target', ({ links: aims }) => aims[index]),
+        link.likes(
+          read((d) => d.setups),
+          setup,
+          joints,
+          ok(index),
+        ),
       ),
     );
     const plans: Outcome<LinkPlan>[] = [];
@@ -358,7 +364,7 @@ function createBaitStages() {
     ballast: createStage(
       ['setup', 'float', 'plan', 'setup'],
       (shared: BaitParts, links: readonly LinkParts[], plans: readonly LinkPlan[], { trim }: Target) =>
-        planBallast({ ...shared, links, trim }, plans),
+        planBallast(shared, links, trim, plans),
     ),
     planned: createStage(
       ['setup', 'float', 'ballast', 'setup', 'setup', 'design'],
@@ -442,7 +448,7 @@ function createLinkStages() {
         floatBody(bodyOf([tree], [ledger], hung, water)),
     ),
     parts: createStage(
-      ['links', 'design', 'solid', 'wetted', 'wetted', 'hardware', 'hardware', 'target'],
+      ['links', 'design', 'solid', 'wetted', 'wetted', 'hardware', 'hardware', 'target', 'design'],
       (
         spec: LinkSpec,
         link: Link,
@@ -452,7 +458,8 @@ function createLinkStages() {
         hardware: FixedHardware,
         hung: Hardware['hung'],
         aim: Aim,
-      ): LinkParts => ({ spec, link, solid, wetted, trees, hardware, hung, aim }),
+        likes: readonly Hole[],
+      ): LinkParts => ({ spec, link, solid, wetted, trees, hardware, hung, aim, likes }),
       'whole',
     ),
     forgiveness: createStage(
@@ -460,6 +467,7 @@ function createLinkStages() {
       (tree: LinkTrees, ledger: Ledger, hung: Hardware['hung'], water: WaterAnswer, float: Float, { span }: LinkSpec) =>
         forgivenessOf(bodyOf([tree], [ledger], hung, water), hung, float, span),
     ),
+    likes: createStage(['design', 'setup', 'design', 'links'], holesBefore),
     plan: createStage(['setup', 'float'], (shared: BaitParts, parts: LinkParts) => planLink(shared, parts)),
     accuracy: createStage(
       ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'float'],

@@ -1,3 +1,4 @@
+import type { Hole } from '../design/design.ts';
 import { type Part, pointHeight, takenOut } from '../mass/hole.ts';
 import { dot, scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import type { Gram, GramMm, GramPerMm3, Mm, Radian } from '../units/brand.ts';
@@ -16,6 +17,7 @@ const AS_LOW_MM: Mm = 0.5;
 /** Plans that leave no more than one of these are equal; if none leaves so little, the next is tried. */
 export const TRIM_STEPS = [radianFromDegree(0.3), radianFromDegree(1), radianFromDegree(2)] as const;
 export const MOST_HOLES = 3;
+const SAME_MM: Mm = 0.01;
 
 /** What a hole does to the wood round it, beside its lead. */
 export interface Filling {
@@ -40,29 +42,59 @@ export interface Pattern {
   readonly net: Gram;
 }
 
+/** What besides its need decides on a link's holes. */
+export interface Wishes {
+  /** Weight that a plan may leave at most, where a tenth of a gram is too coarse. */
+  readonly spare?: Gram;
+  /** Holes of another setup: where their places do as well, no other holes are drilled. */
+  readonly likes?: readonly Hole[];
+}
+
 /**
  * The best pattern for a need: of those that come to the target within 0.1 g and 0.3°, the lowest lead; of those whose
- * lead lies as low to half a millimetre, the fewest holes; of those the lowest. Exact over one lane and depth, one to
- * three holes on whole millimetres, lead in tenths of a gram, as much of it as comes nearest. If none comes to 0.3°, within
- * 1°, then 2°; null if none. spare: weight that a plan may leave at most, where a tenth of a gram is too coarse.
+ * lead lies as low to half a millimetre, one at the places that are liked, else the fewest holes; of those the lowest.
+ * Exact over one lane and depth, one to three holes on whole millimetres, lead in tenths of a gram, as much of it as comes
+ * nearest. If none comes to 0.3°, within 1°, then 2°; null if none.
  */
 export function searchHoles(
   offers: readonly Offer[],
   need: Need,
   filling: Filling,
-  spare: Gram = Number.POSITIVE_INFINITY,
+  { spare = Number.POSITIVE_INFINITY, likes = [] }: Wishes = {},
 ): Pattern | null {
   const loosest = TRIM_STEPS[2];
   // whether there is any plan is soon told, and where there is none the finer search is spared
   if (!bestOfEach(offers, need, filling, { trim: loosest, spare }, 'any').some((pattern) => pattern !== null))
     return null;
+  const liked = offersLike(offers, likes);
   for (const trim of TRIM_STEPS) {
     const best = bestOfEach(offers, need, filling, { trim, spare }, 'lowest');
     const lowest = Math.min(...best.map(heightOf));
-    const found = best.find((pattern) => pattern !== null && pattern.height <= lowest + AS_LOW_MM);
-    if (found) return found;
+    const asLow = (pattern: Pattern | null) => pattern !== null && pattern.height <= lowest + AS_LOW_MM;
+    const found = best.find(asLow);
+    if (!found) continue;
+    const here = liked.length === 0 ? [] : bestOfEach(liked, need, filling, { trim, spare }, 'lowest');
+    return here.findLast(asLow) ?? found;
   }
   return null;
+}
+
+/** The offers with no more than the places of some holes, of their drill, from where they are drilled. */
+function offersLike(offers: readonly Offer[], likes: readonly Hole[]): readonly Offer[] {
+  if (likes.length === 0) return [];
+  return offers.flatMap((offer): readonly Offer[] => {
+    const lane = offer.row === null || likes.some(({ from }) => from === 'starboard') ? offer.lane() : null;
+    if (!lane) return [];
+    const same = likes.filter(
+      (hole) =>
+        Math.abs(hole.diameter - lane.drill.diameter) < SAME_MM &&
+        hole.lead?.stock.name === lane.stock.name &&
+        (lane.from === 'belly' ? hole.from === 'belly' : hole.from === 'starboard') &&
+        Math.abs(hole.across - lane.row) < SAME_MM,
+    );
+    const stations = lane.stations.filter(({ x }) => same.some((hole) => Math.abs(hole.x - x) < SAME_MM));
+    return stations.length === 0 ? [] : [{ ...offer, lane: () => ({ ...lane, stations }) }];
+  });
 }
 
 /** How much trim, and how much weight, a pattern may leave. */

@@ -84,6 +84,7 @@ export function makePlan(link: number, name: string, changes: Partial<LinkPlan> 
     state: 'enough',
     holes: [],
     lead: 0,
+    leadHeight: null,
     left: { trim: 0, net: 0.02 },
     last: null,
     why: null,

@@ -1,6 +1,12 @@
 import type { Issue } from '../../flow/outcome.ts';
 import { faceAt, type LinkSlot, type LinkSpec, slotFloor } from '../../links/cut.ts';
-import { type Box, type Segment, segmentBoxDistance, segmentCylinderDistance } from '../../numerics/distance.ts';
+import {
+  type Box,
+  cylinderBoxDistance,
+  type Segment,
+  segmentBoxDistance,
+  segmentCylinderDistance,
+} from '../../numerics/distance.ts';
 import { add, length, scale, subtract, type Vec3 } from '../../numerics/vec3.ts';
 import type { Mm } from '../../units/brand.ts';
 import type { FixedHardware } from '../placed.ts';
@@ -81,8 +87,8 @@ export function clearanceIssues(spec: LinkSpec, hardware: FixedHardware, pathOf:
       if (rod.name.startsWith('the bore') || outside(rod, box)) return [];
       // the shank of a linked eye begins at the floor of the slot its loop stands in
       if (rod.path.startsWith('joints.') && rod.segment.from[0] === floor) return [];
-      const clear = segmentBoxDistance(rod.segment, box) - rod.radius;
-      return clear > 0 ? [] : [meeting(rod, 'a hinge slot', slot.path, clear)];
+      if (cylinderBoxDistance({ ...rod.segment, radius: rod.radius }, box) > 0) return [];
+      return [meeting(rod, 'a hinge slot', slot.path, segmentBoxDistance(rod.segment, box) - rod.radius)];
     });
   });
   return [...crossing, ...slotted];
