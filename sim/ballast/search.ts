@@ -311,7 +311,8 @@ function lowestOf(cut: Cut, need: Need, count: number, trim: Radian, known: Patt
     let [empty, emptyRise, least, most] = [0, 0, 0, 0];
     for (let i = 0; i < count; i++) {
       empty += chosen[i].empty;
-      emptyRise += chosen[i].rise[0];
+      // what the drill's point adds to the height of lead is in `lowest` already
+      emptyRise += chosen[i].rise[0] - unit * chosen[i].raised[0];
       least += chosen[i].least;
       most += chosen[i].most;
     }
