@@ -321,8 +321,9 @@ function lowestOf(cut: Cut, need: Need, count: number, trim: Radian, known: Patt
     const lowest = lowestMean(chosen, count, total);
     if (lowest >= bar) return;
     // no pattern of these is stiffer than one with all its lead at its lowest
-    const stiffest = need.stiffness.trim - emptyRise - total * unit * lowest;
-    if (stiffest <= 0) return;
+    const rise = emptyRise + total * unit * lowest;
+    const stiffest = need.stiffness.trim - rise;
+    if (stiffest <= 0 || need.stiffness.heel - rise <= 0) return;
     const slack = slackShare * stiffest + 1e-9;
     const [a, b, c] = chosen;
     const wanted = need.moment.along;
