@@ -15,9 +15,9 @@ export interface Planned {
   readonly settled: SettledPlan;
 }
 
-/** Plans a design that can be made, in its first setup, without all else that comes at full detail. */
-export function plannedOf(file: DesignFile, detail: Detail = 'drag'): Planned {
-  const answers = answersOf(file, { detail });
+/** Plans a design that can be made, in its first setup unless told otherwise, without all else that comes at full detail. */
+export function plannedOf(file: DesignFile, wish: { readonly detail?: Detail; readonly setup?: string } = {}): Planned {
+  const answers = answersOf(file, { detail: 'drag', ...wish });
   const parts = ballastPartsOf(answers);
   const plan = planBallast(parts);
   const { setup, design, hardware } = answers.bait;
