@@ -6,7 +6,7 @@ import { needOf } from './ballast/need.ts';
 import { type BaitParts, holesBefore, keptLedger, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
 import { settlePlan } from './ballast/settle.ts';
 import { type WhatIf, whatIfsOf } from './ballast/what-ifs.ts';
-import { mergedHoles } from './ballast/whole.ts';
+import { mergedHoles, namedApart } from './ballast/whole.ts';
 import { type ProposedEdit, withEdit } from './design/edit.ts';
 import type { DesignFile } from './design/file.ts';
 import { valueAt } from './design/place.ts';
@@ -78,7 +78,8 @@ export function createAdvisor(): Pipeline {
       plans: readonly LinkPlan[],
       pin: PinLoad | null,
     ): Cure | null => {
-      const holes = mergedHoles(links, plans);
+      const named = namedApart(links, plans);
+      const holes = mergedHoles(links, named);
       const settled = settlePlan({
         ...bait,
         links,

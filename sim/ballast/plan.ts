@@ -151,7 +151,7 @@ export function planLink(
     const lanes = offers.flatMap((offer) => offer.lane() ?? []);
     return cannot(obstacleOf(lanes, need, place, filling));
   }
-  const holes = holesOf(pattern, spec.name, filling.plug, takenNames(kept));
+  const holes = numbered(holesOf(pattern, filling.plug), spec.name, takenNames(kept));
   return {
     ...plain,
     state: 'planned',
@@ -245,24 +245,12 @@ function takenNames({ holes }: FixedHardware): ReadonlySet<string> {
   return new Set(holes.map(({ name }) => name));
 }
 
-/** The pattern as holes of the design. */
-function holesOf(
-  { lane, depth, holes }: Pattern,
-  link: string,
-  plugDensity: GramPerMm3,
-  taken: ReadonlySet<string>,
-): readonly Hole[] {
+/** The pattern as holes of the design, without names as yet. */
+function holesOf({ lane, depth, holes }: Pattern, plugDensity: GramPerMm3): readonly Hole[] {
   const { stock, drill, from, row } = lane;
-  let number = 0;
-  const nextName = () => {
-    do number += 1;
-    while (taken.has(`${link} ${number}`));
-    return `${link} ${number}`;
-  };
   return holes.flatMap(({ station, units }): readonly Hole[] => {
-    const name = nextName();
     const hole: Hole = {
-      name,
+      name: '',
       from: 'belly',
       x: station.x,
       across: row,
@@ -275,7 +263,30 @@ function holesOf(
       done: false,
     };
     if (from === 'belly') return [hole];
-    return (['starboard', 'port'] as const).map((side) => ({ ...hole, name: `${name}, ${side}`, from: side }));
+    return (['starboard', 'port'] as const).map((side) => ({ ...hole, from: side }));
+  });
+}
+
+/** Of a link's name, as much as leaves room for the rest: a name in the file has 60 letters at most. */
+const STEM_LETTERS = 44;
+
+/** Numbers holes by station, a pair from the flanks with one number, past all that is taken. */
+export function numbered(holes: readonly Hole[], link: string, taken: ReadonlySet<string>): readonly Hole[] {
+  const stem = [...link].reduce(
+    (short, letter) => (short.length + letter.length > STEM_LETTERS ? short : short + letter),
+    '',
+  );
+  const nameOf = (number: number, from: Hole['from']) =>
+    from === 'belly' ? `${stem} ${number}` : `${stem} ${number}, ${from}`;
+  const isTaken = (number: number) =>
+    (['belly', 'starboard', 'port'] as const).some((from) => taken.has(nameOf(number, from)));
+  let [number, x] = [0, Number.NaN];
+  return holes.map((hole) => {
+    if (hole.x !== x)
+      do number += 1;
+      while (isTaken(number));
+    x = hole.x;
+    return { ...hole, name: nameOf(number, hole.from) };
   });
 }
 

@@ -356,7 +356,8 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
     let [empty, emptyRise, least, most] = [0, 0, 0, 0];
     for (let i = 0; i < count; i++) {
       empty += chosen[i].empty;
-      emptyRise += chosen[i].rise[0];
+      // what the drill's point adds to the height of lead is in `lowest` already
+      emptyRise += chosen[i].rise[0] - unit * chosen[i].raised[0];
       least += chosen[i].least;
       most += chosen[i].most;
     }
@@ -365,8 +366,9 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
     const lowest = lowestMean(chosen, count, total);
     if (lowest >= bar) return;
     // no pattern of these is stiffer than one with all its lead at its lowest
-    const stiffest = need.stiffness.trim - emptyRise - total * unit * lowest;
-    if (stiffest <= 0) return;
+    const rise = emptyRise + total * unit * lowest;
+    const stiffest = need.stiffness.trim - rise;
+    if (stiffest <= 0 || need.stiffness.heel - rise <= 0) return;
     const slack = slackShare * stiffest + 1e-9;
     const [a, b, c] = chosen;
     const wanted = need.moment.along;

@@ -1,6 +1,6 @@
 import type { Hole } from '../design/design.ts';
 import type { Gram, Mm, Radian } from '../units/brand.ts';
-import { type BaitParts, isKept, type LinkParts, type LinkPlan, planLink } from './plan.ts';
+import { type BaitParts, isKept, type LinkParts, type LinkPlan, numbered, planLink } from './plan.ts';
 import { LEAD_G, TRIM_STEPS } from './search.ts';
 import { floatWith } from './settle.ts';
 
@@ -46,7 +46,8 @@ export function planBallast(
       if (nextError < error) [plans, error] = [next, nextError];
     }
   }
-  return { links: plans, holes: mergedHoles(links, plans) };
+  const named = namedApart(links, plans);
+  return { links: named, holes: mergedHoles(links, named) };
 }
 
 /** A bait is level when its trim is no further off than that: what a float test asks. Common practice. */
@@ -89,10 +90,28 @@ function errorOf(bait: BaitParts, links: readonly LinkParts[], trim: Radian, pla
   return Math.max(Math.abs(left) / LEFT_OVER_G, Math.abs(assembled.trim - trim) / FINE_RAD);
 }
 
+/** No planned hole is called as one that stays, in whichever link that is. */
+export function namedApart(links: readonly LinkParts[], plans: readonly LinkPlan[]): readonly LinkPlan[] {
+  const staying = plans.flatMap(({ link, state }) =>
+    links[link].hardware.holes.filter(({ hole }) => isKept(hole) || keepsAll(state)),
+  );
+  const taken = new Set(staying.map(({ name }) => name));
+  return plans.map((plan) => {
+    const holes = numbered(plan.holes, plan.name, taken);
+    for (const { name } of holes) taken.add(name);
+    const last = plan.holes.findIndex(({ name }) => name === plan.last);
+    return { ...plan, holes, last: holes[last]?.name ?? null };
+  });
+}
+
+function keepsAll(state: LinkPlan['state']): boolean {
+  return state === 'cannot' || state === 'kept';
+}
+
 /** In the order of the links; of each what stays first, then what is planned, or what it has. */
 export function mergedHoles(links: readonly LinkParts[], plans: readonly LinkPlan[]): readonly Hole[] {
   return plans.flatMap(({ link, state, holes: planned }) => {
     const own = links[link].hardware.holes.map(({ hole }) => hole);
-    return state === 'cannot' || state === 'kept' ? own : [...own.filter(isKept), ...planned];
+    return keepsAll(state) ? own : [...own.filter(isKept), ...planned];
   });
 }
