@@ -20,6 +20,7 @@ import { placeHardware } from './mass/place.ts';
 import type { FixedHardware, Hardware, PlacedFin, PlacedHung } from './mass/placed.ts';
 import { checkSound } from './mass/sound.ts';
 import { type BareSolid, type Detail, measureSolid, meshLink, type Wetted, wetLink } from './mesh/wetted.ts';
+import type { Drawn, WarnParts } from './out/warn/parts.ts';
 import { warn } from './out/warn.ts';
 import { warnOfAll } from './out/warn-of-all.ts';
 import type { Step } from './steps.ts';
@@ -153,7 +154,16 @@ export function createPipeline(): Pipeline {
     const [wanted, wantedOfLinks] = [chosen((s) => s.target), chosen((s) => s.linkTargets)];
     const target = bait.target(wanted, wantedOfLinks, links, length, wetted, floats, assembled);
     yield { name: 'target', link: null, outcome: target };
-    const warnings = bait.warnings(water, hull, links, hardware, wetted, floats, assembled, target);
+    const drawn = bait.drawn(
+      joints,
+      read((d) => d.hangers),
+      read((d) => d.shop.wall),
+      read((d) => d.setups),
+      part(setup, 'setup', setupNumber(design)),
+      ok(file),
+    );
+    const warnParts = bait.warnParts(water, hull, links, hardware, wetted, floats, assembled, target, drawn);
+    const warnings = bait.warnings(warnParts);
     yield { name: 'warnings', link: null, outcome: warnings };
     if (request.detail === 'drag') return;
 
@@ -183,14 +193,7 @@ export function createPipeline(): Pipeline {
       : bait.attitudes(trees, ledgers, roughTrees, roughLedgers, allHung, water, assembled);
     yield { name: 'assembledAttitudes', link: null, outcome: assembledAttitudes };
     const allWarnings = bait.allWarnings(
-      water,
-      hull,
-      links,
-      hardware,
-      wetted,
-      floats,
-      assembled,
-      target,
+      warnParts,
       bait.accuracies(accuracies),
       bait.rests(rests),
       assembledAccuracy,
@@ -247,7 +250,7 @@ interface Made {
 }
 
 /** What every warning is read from. */
-const WARNED_OF = ['water', 'hull', 'links', 'hardware', 'wetted', 'float', 'assembled', 'target'] as const;
+const WARNED_OF = ['water', 'hull', 'links', 'hardware', 'wetted', 'float', 'assembled', 'target', 'design'] as const;
 
 function createBaitStages() {
   return {
@@ -309,7 +312,25 @@ function createBaitStages() {
           assembled,
         }),
     ),
-    warnings: createStage(
+    drawn: createStage(
+      ['design', 'design', 'design', 'design', 'setup', 'design'],
+      (
+        joints: Design['joints'],
+        hangers: Design['hangers'],
+        wall: Mm,
+        setups: readonly Setup[],
+        setup: number,
+        { joints: writtenJoints, hangers: writtenHangers, setups: writtenSetups }: DesignFile,
+      ): Drawn => ({
+        joints,
+        hangers,
+        wall,
+        setups,
+        setup,
+        file: { joints: writtenJoints, hangers: writtenHangers, setups: writtenSetups },
+      }),
+    ),
+    warnParts: createStage(
       WARNED_OF,
       (
         water: WaterAnswer,
@@ -320,8 +341,11 @@ function createBaitStages() {
         floats: readonly Float[],
         assembled: Float,
         target: TargetAnswer,
-      ) => warn({ water, hull, links, hardware, wetted, floats, assembled, target }),
+        drawn: Drawn,
+      ): WarnParts => ({ water, hull, links, hardware, wetted, floats, assembled, target, drawn }),
+      'whole',
     ),
+    warnings: createStage(['target'], (parts: WarnParts) => warn(parts)),
     baitParts: createStage(
       ['hull', 'design', 'setup', 'water', 'design'],
       (hull: Hull, wood: Wood, coats: readonly Coat[], water: WaterAnswer, shop: Shop): BaitParts => ({
@@ -358,25 +382,23 @@ function createBaitStages() {
       (...parts: TwoMeshes) => attitudesOf(...parts),
     ),
     allWarnings: createStage(
-      [...WARNED_OF, ...(['accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes'] as const)],
+      ['target', 'accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes'],
       (
-        water: WaterAnswer,
-        hull: Hull,
-        links: readonly LinkSpec[],
-        hardware: Hardware,
-        wetted: readonly Wetted[],
-        floats: readonly Float[],
-        assembled: Float,
-        target: TargetAnswer,
+        parts: WarnParts,
         accuracies: readonly Accuracy[],
         rests: readonly Attitudes[],
         accuracy: Accuracy,
         attitudes: Attitudes,
       ) =>
         warnOfAll({
-          parts: { water, hull, links, hardware, wetted, floats, assembled, target },
-          whole: { float: assembled, accuracy, attitudes },
-          links: links.map(({ name }, i) => ({ name, float: floats[i], accuracy: accuracies[i], attitudes: rests[i] })),
+          parts,
+          whole: { float: parts.assembled, accuracy, attitudes },
+          links: parts.links.map(({ name }, i) => ({
+            name,
+            float: parts.floats[i],
+            accuracy: accuracies[i],
+            attitudes: rests[i],
+          })),
         }),
     ),
   };

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Float } from '../../../../sim/hydro/float.ts';
-import { type WarnParts, warn } from '../../../../sim/out/warn.ts';
+import type { WarnParts } from '../../../../sim/out/warn/parts.ts';
+import { warn } from '../../../../sim/out/warn.ts';
 import { makeFloat } from '../../../support/make-checked-bait.ts';
 import { PLAIN_DESIGN } from '../../../support/make-design.ts';
 import { quietWarnParts as quiet } from '../../../support/quiet-warn-parts.ts';
