@@ -1,5 +1,5 @@
 import { type BaitParts, type BallastPlan, type LinkParts, planBallast } from './ballast/plan.ts';
-import { settlePlan } from './ballast/settle.ts';
+import { floatWith, settlePlan } from './ballast/settle.ts';
 import { type Aim, checkTarget, type TargetAnswer } from './ballast/target.ts';
 import type { Coat, Design, Link, Setup, Shop, Target, Wood } from './design/design.ts';
 import type { DesignFile } from './design/file.ts';
@@ -20,7 +20,7 @@ import { placeHardware } from './mass/place.ts';
 import type { FixedHardware, Hardware, PlacedFin, PlacedHung } from './mass/placed.ts';
 import { checkSound } from './mass/sound.ts';
 import { type BareSolid, type Detail, measureSolid, meshLink, type Wetted, wetLink } from './mesh/wetted.ts';
-import type { Drawn, WarnParts } from './out/warn/parts.ts';
+import type { Drawn, Refloat, WarnParts } from './out/warn/parts.ts';
 import { warn } from './out/warn.ts';
 import { warnOfAll } from './out/warn-of-all.ts';
 import type { Step } from './steps.ts';
@@ -192,15 +192,6 @@ export function createPipeline(): Pipeline {
       ? rests[0]
       : bait.attitudes(trees, ledgers, roughTrees, roughLedgers, allHung, water, assembled);
     yield { name: 'assembledAttitudes', link: null, outcome: assembledAttitudes };
-    const allWarnings = bait.allWarnings(
-      warnParts,
-      bait.accuracies(accuracies),
-      bait.rests(rests),
-      assembledAccuracy,
-      assembledAttitudes,
-    );
-    yield { name: 'allWarnings', link: null, outcome: allWarnings };
-
     const baitParts = bait.baitParts(
       hull,
       read((d) => d.wood),
@@ -222,6 +213,17 @@ export function createPipeline(): Pipeline {
         ),
       ),
     );
+    const refloat = bait.refloat(baitParts, linkParts, wanted, wantedOfLinks, length, allHung);
+    const allWarnings = bait.allWarnings(
+      warnParts,
+      bait.accuracies(accuracies),
+      bait.rests(rests),
+      assembledAccuracy,
+      assembledAttitudes,
+      refloat,
+    );
+    yield { name: 'allWarnings', link: null, outcome: allWarnings };
+
     const plan = bait.plan(baitParts, linkParts);
     yield { name: 'plan', link: null, outcome: plan };
     const planned = bait.planned(baitParts, linkParts, plan, wanted, wantedOfLinks, length, allHung);
@@ -358,6 +360,20 @@ function createBaitStages() {
       'whole',
     ),
     linkParts: createList<LinkParts>('float'),
+    refloat: createStage(
+      ['setup', 'float', 'setup', 'setup', 'design', 'hardware'],
+      (
+        shared: BaitParts,
+        links: readonly LinkParts[],
+        target: Target,
+        linkTargets: Setup['linkTargets'],
+        length: Mm,
+        hung: Hardware['hung'],
+      ): Refloat =>
+        (other) =>
+          floatWith({ ...shared, links, target, linkTargets, length, hung }, other),
+      'whole',
+    ),
     plan: createStage(['setup', 'float'], (shared: BaitParts, links: readonly LinkParts[]) =>
       planBallast({ ...shared, links }),
     ),
@@ -382,16 +398,18 @@ function createBaitStages() {
       (...parts: TwoMeshes) => attitudesOf(...parts),
     ),
     allWarnings: createStage(
-      ['target', 'accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes'],
+      ['target', 'accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes', 'float'],
       (
         parts: WarnParts,
         accuracies: readonly Accuracy[],
         rests: readonly Attitudes[],
         accuracy: Accuracy,
         attitudes: Attitudes,
+        refloat: Refloat,
       ) =>
         warnOfAll({
           parts,
+          refloat,
           whole: { float: parts.assembled, accuracy, attitudes },
           links: parts.links.map(({ name }, i) => ({
             name,

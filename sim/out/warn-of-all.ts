@@ -5,7 +5,7 @@ import type { Gram } from '../units/brand.ts';
 import { formatMass } from '../units/format.ts';
 import { type Warning, WORDS_ALONE } from '../warnings.ts';
 import { humpWords, restWords } from './other-rest.ts';
-import { type WarnParts, WHOLE_BAIT } from './warn/parts.ts';
+import { type Late, type Refloat, type WarnParts, WHOLE_BAIT } from './warn/parts.ts';
 import { warn } from './warn.ts';
 
 interface Judged {
@@ -17,24 +17,33 @@ interface Judged {
 export interface AllWarningParts {
   /** What is warned of before accuracy and attitudes are known. */
   readonly parts: WarnParts;
+  readonly refloat: Refloat;
   readonly whole: Judged;
   readonly links: readonly (Judged & { readonly name: string })[];
 }
 
 /**
  * All warnings, worst first: where the film of the water decides, no number of the bait stands; then what was found
- * before, now with the decimals that are meant; then the links alone, and the other ways it can come to rest.
+ * before, now with the decimals that are meant and with cures; then the links alone, and the other ways it can come to rest.
  */
-export function warnOfAll({ parts, whole, links }: AllWarningParts): readonly Warning[] {
+export function warnOfAll({ parts, refloat, whole, links }: AllWarningParts): readonly Warning[] {
   const alone = links.length > 1 ? links : [];
   const meant = { links: links.map(({ accuracy }) => accuracy.digits), whole: whole.accuracy.digits };
   return [
     ...filmWarnings(whole),
-    ...warn(parts, meant),
+    ...warn(parts, { meant, refloat: clearOfFilm(whole, refloat) }),
     ...linkFilmWarnings(alone),
     ...otherRestWarnings(WHOLE_BAIT, whole),
     ...alone.flatMap((link) => otherRestWarnings(link.name, link)),
   ];
+}
+
+/** Leaves out floats that come within the film's pull where the bait was clear of it; its edge hardly changes. */
+function clearOfFilm({ accuracy: { film } }: Judged, refloat: Refloat): Late['refloat'] {
+  return (other) => {
+    const next = refloat(other);
+    return !film.tooClose && Math.abs(next.assembled.netWet) < film.force ? null : next;
+  };
 }
 
 /** Grams are given to this. */

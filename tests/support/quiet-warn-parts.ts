@@ -1,5 +1,5 @@
-import type { Drawn, WarnParts } from '../../sim/out/warn/parts.ts';
 import type { DesignFile } from '../../sim/design/file.ts';
+import type { Drawn, WarnParts } from '../../sim/out/warn/parts.ts';
 import { makeFloat } from './make-checked-bait.ts';
 import { PLAIN_DESIGN } from './make-design.ts';
 import { partsOf } from './worked-bait.ts';

@@ -1,26 +1,40 @@
+import type { OtherParts } from '../../ballast/settle.ts';
 import { ownerAt } from '../../links/cut.ts';
 import { placeHole } from '../../mass/hole.ts';
 import { placeHanger } from '../../mass/place.ts';
-import type { Hardware, PlacedEye } from '../../mass/placed.ts';
+import type { PlacedEye } from '../../mass/placed.ts';
 import { soundIssues } from '../../mass/sound.ts';
 import type { Mm } from '../../units/brand.ts';
 import { formatLength } from '../../units/format.ts';
-import type { WarnParts } from './parts.ts';
+import type { Warning } from '../../warnings.ts';
+import { floatWarnings } from './float.ts';
+import type { TrialFloat, WarnParts } from './parts.ts';
 
-/**
- * Whether the bait can still be made with other eyes or holes. Eyes are those of every setup: one whose holes they would
- * meet counts as well, unless it cannot be made as it is.
- */
-export function staysSound(parts: WarnParts, changed: Partial<Pick<Hardware, 'eyes' | 'holes'>>): boolean {
+/** Whether the bait can be made with other parts, and then neither misses nor rests worse than it did. */
+export function isBetter(parts: WarnParts, refloat: TrialFloat, other: OtherParts): boolean {
+  if (!staysSound(parts, other)) return false;
+  const next = refloat(other);
+  if (!next) return false;
+  const said = new Set(floatWarnings(parts).map(keyOf));
+  return floatWarnings({ ...parts, ...next }).every((warning) => said.has(keyOf(warning)));
+}
+
+/** A missed proud and a missed trim are two things. */
+function keyOf({ code, where, unit }: Warning): string {
+  return `${code} ${where} ${unit}`;
+}
+
+/** Eyes are those of every setup: one whose holes they would meet counts as well, unless it cannot be made as it is. */
+function staysSound(parts: WarnParts, other: OtherParts): boolean {
   const { hull, links, hardware, drawn } = parts;
-  const isSound = (setup: number, with_: Partial<Hardware>) =>
-    soundIssues(hull, links, drawn.joints, { ...hardware, ...with_ }, drawn.setups[setup].coats, setup).length === 0;
-  if (!isSound(drawn.setup, changed)) return false;
-  if (!changed.eyes) return true;
+  const isSound = (setup: number, changed: OtherParts) =>
+    soundIssues(hull, links, drawn.joints, { ...hardware, ...changed }, drawn.setups[setup].coats, setup).length === 0;
+  if (!isSound(drawn.setup, other)) return false;
+  if (!other.eyes) return true;
   return drawn.setups.every((setup, i) => {
     if (i === drawn.setup) return true;
     const holes = setup.holes.map((hole) => placeHole(hull, hole, ownerAt(drawn.joints, hole.x)));
-    return isSound(i, { ...changed, holes }) || !isSound(i, { holes });
+    return isSound(i, { ...other, holes }) || !isSound(i, { holes });
   });
 }
 
@@ -39,10 +53,15 @@ export function movedEye(parts: WarnParts, hanger: number, by: Mm): PlacedEye | 
   return eye.link === hangerEyes(parts)[hanger].link ? eye : null;
 }
 
-/** All eyes with that of one hanger exchanged. */
-export function withEye(parts: WarnParts, hanger: number, eye: PlacedEye): readonly PlacedEye[] {
+/** All eyes with that of one hanger exchanged, and what hangs from it gone with it. */
+export function withEye(parts: WarnParts, hanger: number, eye: PlacedEye): OtherParts {
+  const { hardware, drawn } = parts;
   const old = hangerEyes(parts)[hanger];
-  return parts.hardware.eyes.map((each) => (each === old ? eye : each));
+  const own = new Set(drawn.setups[drawn.setup].hung.flatMap(({ name, from }) => (from === old.name ? [name] : [])));
+  return {
+    eyes: hardware.eyes.map((each) => (each === old ? eye : each)),
+    hung: hardware.hung.map((item) => (own.has(item.name) ? { ...item, eye: eye.loop } : item)),
+  };
 }
 
 /** Steps of one size up to a greatest, the least first, each to either side. */

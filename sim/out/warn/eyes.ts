@@ -1,12 +1,14 @@
-import { shiftAt } from '../../design/edit.ts';
 import type { Wire } from '../../design/design.ts';
+import { shiftAt } from '../../design/edit.ts';
 import type { PlacedEye } from '../../mass/placed.ts';
+import { add, scale } from '../../numerics/vec3.ts';
+import { STEEL } from '../../tables/metals.ts';
 import { END_GRAIN_HOLDS, EYE_DEPTH_IN_WIRES } from '../../tables/screw-eyes.ts';
 import type { Mm } from '../../units/brand.ts';
 import { formatLength, formatNumber, formatPercent } from '../../units/format.ts';
 import type { ProposedEdit, Warning } from '../../warnings.ts';
-import { staysSound } from './cure.ts';
-import type { WarnParts } from './parts.ts';
+import { isBetter } from './cure.ts';
+import type { TrialFloat, WarnParts } from './parts.ts';
 
 /** Depths are said to this: one that reads as enough is no warning. */
 const SAID_TO_MM = 0.1;
@@ -26,7 +28,7 @@ interface Seat {
 }
 
 /** Eyes that stand in the wood less deep than is usual for their wire, those shortest of it first. */
-export function embedmentWarnings(parts: WarnParts, withCures: boolean): readonly Warning[] {
+export function embedmentWarnings(parts: WarnParts, refloat?: TrialFloat): readonly Warning[] {
   return seatsOf(parts)
     .map((seat) => ({ seat, ...wantedOf(seat) }))
     .filter(({ seat, limit }) => seat.size.shank < limit - SAID_TO_MM / 2)
@@ -39,7 +41,7 @@ export function embedmentWarnings(parts: WarnParts, withCures: boolean): readonl
       number: seat.size.shank,
       limit,
       unit: 'mm',
-      fix: withCures ? longer(parts, seat, limit) : null,
+      fix: refloat ? longer(parts, refloat, seat, limit) : null,
     }));
 }
 
@@ -73,22 +75,42 @@ function seatsOf({ hardware, drawn }: WarnParts): readonly Seat[] {
       eyes: take(hinge.kind === 'pin' ? hinge.eyes.length : 2 * hinge.z.length),
     };
   });
-  const hangers = drawn.hangers.map((hanger, i): Seat => ({
-    where: hanger.name,
-    subject: `Eye "${hanger.name}" stands`,
-    object: `the shank of "${hanger.name}"`,
-    path: `hangers.${i}.shank_mm`,
-    size: hanger,
-    eyes: take(1),
-  }));
+  const hangers = drawn.hangers.map(
+    (hanger, i): Seat => ({
+      where: hanger.name,
+      subject: `Eye "${hanger.name}" stands`,
+      object: `the shank of "${hanger.name}"`,
+      path: `hangers.${i}.shank_mm`,
+      size: hanger,
+      eyes: take(1),
+    }),
+  );
   return [...joints, ...hangers].filter(({ eyes }) => eyes.length > 0);
 }
 
-/** Shanks as long as they should be, if the wood holds that. */
-function longer(parts: WarnParts, { object, path, size, eyes: own }: Seat, limit: Mm): ProposedEdit | null {
+/** Shanks as long as they should be, if the wood has room for that. */
+function longer(
+  parts: WarnParts,
+  refloat: TrialFloat,
+  { object, path, size, eyes: own }: Seat,
+  limit: Mm,
+): ProposedEdit | null {
   const shank = Math.ceil(limit / STEP_MM) * STEP_MM;
   const set = shiftAt(parts.drawn.file, path, shank - size.shank, size.shank);
   if (!set) return null;
-  const eyes = parts.hardware.eyes.map((eye) => (own.includes(eye) ? { ...eye, shank } : eye));
-  return staysSound(parts, { eyes }) ? { says: `make ${object} ${formatLength(shank)} long`, sets: [set] } : null;
+  const eyes = parts.hardware.eyes.map((eye) => (own.includes(eye) ? lengthened(eye, shank) : eye));
+  return isBetter(parts, refloat, { eyes })
+    ? { says: `make ${object} ${formatLength(shank)} long`, sets: [set] }
+    : null;
+}
+
+function lengthened(eye: PlacedEye, shank: Mm): PlacedEye {
+  const shankVolume = (eye.shankVolume * shank) / eye.shank;
+  return {
+    ...eye,
+    shank,
+    shankVolume,
+    shankCentre: add(eye.entry, scale(eye.inward, shank / 2)),
+    mass: eye.weighed ? eye.mass : eye.mass + (shankVolume - eye.shankVolume) * STEEL.value,
+  };
 }

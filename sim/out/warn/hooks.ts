@@ -4,8 +4,8 @@ import { add, length, scale, subtract, type Vec3 } from '../../numerics/vec3.ts'
 import type { Mm } from '../../units/brand.ts';
 import { formatLength } from '../../units/format.ts';
 import { type ProposedEdit, type Warning, WORDS_ALONE } from '../../warnings.ts';
-import { hangerEyes, moveWords, movedEye, quoted, staysSound, stepsTo, withEye } from './cure.ts';
-import type { WarnParts } from './parts.ts';
+import { hangerEyes, isBetter, movedEye, moveWords, quoted, stepsTo, withEye } from './cure.ts';
+import type { TrialFloat, WarnParts } from './parts.ts';
 
 /** Hangers are marked out to this. */
 const STEP_MM = 0.5;
@@ -45,18 +45,20 @@ interface Propping {
 }
 
 /** What can catch what when it swings about its eye, fore and aft, the bait held straight. Common practice. */
-export function hookWarnings(parts: WarnParts, withCures: boolean): readonly Warning[] {
+export function hookWarnings(parts: WarnParts, refloat?: TrialFloat): readonly Warning[] {
   const all = hangingOf(parts);
   return [
-    ...meetingsOf(all).map(({ pair: [a, b], overlap }): Warning => ({
-      ...WORDS_ALONE,
-      code: 'hooks-meet',
-      where: `${a.name}, ${b.name}`,
-      text: `${quoted([a.name, b.name])} can catch each other: swung together they overlap by ${formatLength(overlap)}. By common practice their eyes stand further apart than both hang.`,
-      at: scale(add(a.eye, b.eye), 1 / 2),
-      ...{ number: overlap, limit: 0, unit: 'mm' },
-      fix: withCures ? apart(parts, all, { pair: [a, b], overlap }) : null,
-    })),
+    ...meetingsOf(all).map(
+      ({ pair: [a, b], overlap }): Warning => ({
+        ...WORDS_ALONE,
+        code: 'hooks-meet',
+        where: `${a.name}, ${b.name}`,
+        text: `${quoted([a.name, b.name])} can catch each other: swung together they overlap by ${formatLength(overlap)}. By common practice their eyes stand further apart than both hang.`,
+        at: scale(add(a.eye, b.eye), 1 / 2),
+        ...{ number: overlap, limit: 0, unit: 'mm' },
+        fix: refloat ? apart(parts, refloat, all, { pair: [a, b], overlap }) : null,
+      }),
+    ),
     ...proppingsOf(parts, all).map((propping): Warning => {
       const { item, joint, mouth, away } = propping;
       return {
@@ -67,7 +69,7 @@ export function hookWarnings(parts: WarnParts, withCures: boolean): readonly War
         number: away,
         limit: item.hang + SHORT_MM,
         unit: 'mm',
-        fix: withCures ? clearOfJoints(parts, all, propping) : null,
+        fix: refloat ? clearOfJoints(parts, refloat, all, propping) : null,
       };
     }),
   ];
@@ -114,7 +116,12 @@ function proppingsOf({ hull, drawn }: WarnParts, all: readonly Hanging[]): reado
 }
 
 /** One of the two moved away from the other, whichever has more room on its link. */
-function apart(parts: WarnParts, all: readonly Hanging[], { pair, overlap }: Meeting): ProposedEdit | null {
+function apart(
+  parts: WarnParts,
+  refloat: TrialFloat,
+  all: readonly Hanging[],
+  { pair, overlap }: Meeting,
+): ProposedEdit | null {
   const [fore, aft] = pair;
   const eyes = hangerEyes(parts);
   const span = ({ hanger }: Hanging) => parts.links[eyes[hanger].link].span;
@@ -125,16 +132,21 @@ function apart(parts: WarnParts, all: readonly Hanging[], { pair, overlap }: Mee
   const least = Math.ceil(overlap / STEP_MM) * STEP_MM;
   for (let by = least; by <= least + SPARE_MM; by += STEP_MM) {
     for (const { item, way } of both) {
-      const edit = moved(parts, all, item, way * by, (next) => overlapIn(next, pair) === 0);
+      const edit = moved(parts, refloat, all, item, way * by, (next) => overlapIn(next, pair) === 0);
       if (edit) return edit;
     }
   }
   return null;
 }
 
-function clearOfJoints(parts: WarnParts, all: readonly Hanging[], { item }: Propping): ProposedEdit | null {
+function clearOfJoints(
+  parts: WarnParts,
+  refloat: TrialFloat,
+  all: readonly Hanging[],
+  { item }: Propping,
+): ProposedEdit | null {
   for (const by of AWAY_MM) {
-    const edit = moved(parts, all, item, by, (next) =>
+    const edit = moved(parts, refloat, all, item, by, (next) =>
       proppingsOf(parts, next).every((one) => one.item.hanger !== item.hanger),
     );
     if (edit) return edit;
@@ -142,9 +154,10 @@ function clearOfJoints(parts: WarnParts, all: readonly Hanging[], { item }: Prop
   return null;
 }
 
-/** A hanger moved along, if that cures, lets nothing else catch that did not, and can be made in every setup. */
+/** A hanger moved along, if that cures, lets nothing else catch that did not, and leaves the bait better off. */
 function moved(
   parts: WarnParts,
+  refloat: TrialFloat,
   all: readonly Hanging[],
   { hanger }: Hanging,
   by: Mm,
@@ -157,7 +170,7 @@ function moved(
   if (!eye || !set) return null;
   const next = all.map((item) => (item.hanger === hanger ? { ...item, eye: eye.loop } : item));
   if (!cures(next) || isWorse(parts, all, next)) return null;
-  return staysSound(parts, { eyes: withEye(parts, hanger, eye) }) ? { says: moveWords([name], by), sets: [set] } : null;
+  return isBetter(parts, refloat, withEye(parts, hanger, eye)) ? { says: moveWords([name], by), sets: [set] } : null;
 }
 
 /** Whether something catches that did not, or more than it did. */

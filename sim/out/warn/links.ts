@@ -22,9 +22,7 @@ export function linkedWarnings({ links, hardware: { pins }, drawn }: WarnParts):
   const [only, ...others] = linked;
   const hinge = drawn.joints[only]?.hinge;
   const at: Vec3 | null =
-    others.length === 0 && hinge?.kind === 'linked-eyes'
-      ? [drawn.joints[only].x, 0, hinge.z[0]]
-      : null;
+    others.length === 0 && hinge?.kind === 'linked-eyes' ? [drawn.joints[only].x, 0, hinge.z[0]] : null;
   return [{ ...WORDS_ALONE, code: 'linked-eyes', where, text, at }];
 }
 

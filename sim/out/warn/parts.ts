@@ -1,3 +1,4 @@
+import type { floatWith, OtherParts } from '../../ballast/settle.ts';
 import type { TargetAnswer } from '../../ballast/target.ts';
 import type { Hanger, Joint, Setup } from '../../design/design.ts';
 import type { DesignFile } from '../../design/file.ts';
@@ -41,5 +42,18 @@ export interface MeantDigits {
   readonly links: readonly Digits[];
   readonly whole: Digits;
 }
+
+/** What cures are tried on: the bait floated once more with other parts in it. */
+export type Refloat = (other: OtherParts) => Refloated;
+export type Refloated = ReturnType<typeof floatWith>;
+
+/** What is known only when all else is: until then no cure is looked for, since that takes longer than a picture may wait. */
+export interface Late {
+  readonly meant: MeantDigits;
+  /** null: with those parts the film of the water would decide whether it floats, which it did not. */
+  readonly refloat: TrialFloat;
+}
+
+export type TrialFloat = (other: OtherParts) => Refloated | null;
 
 export const WHOLE_BAIT = 'the whole bait';

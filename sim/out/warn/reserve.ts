@@ -18,9 +18,7 @@ export function reserveWarnings({ assembled, drawn }: WarnParts): readonly Warni
     ? `"${lightest.name}", the lightest that hangs from it, weighs (${mass(limit)})`
     : `a #4 split ring weighs (${mass(limit)})`;
   const text = `Only ${mass(reserve)} in reserve, less than ${than}: one more on it, or a bigger hook, may sink it.`;
-  return [
-    { ...WORDS_ALONE, code: 'reserve-small', where: WHOLE_BAIT, text, ...{ number: reserve, limit, unit: 'g' } },
-  ];
+  return [{ ...WORDS_ALONE, code: 'reserve-small', where: WHOLE_BAIT, text, ...{ number: reserve, limit, unit: 'g' } }];
 }
 
 function mass(weight: Gram): string {

@@ -9,8 +9,8 @@ import { add, scale } from '../../numerics/vec3.ts';
 import type { Mm } from '../../units/brand.ts';
 import { formatLength } from '../../units/format.ts';
 import type { ProposedEdit, Warning } from '../../warnings.ts';
-import { moveWords, quoted, staysSound, stepsTo } from './cure.ts';
-import type { WarnParts } from './parts.ts';
+import { isBetter, moveWords, quoted, stepsTo } from './cure.ts';
+import type { TrialFloat, WarnParts } from './parts.ts';
 
 /** Walls are said to this: one that reads as enough is no warning. */
 const SAID_TO_MM = 0.1;
@@ -18,8 +18,8 @@ const SAID_TO_MM = 0.1;
 const DEPTHS_MM = stepsTo(6, 0.5);
 const PLACES_MM = stepsTo(5, 1);
 
-/** Holes that leave less wood than the maker wants, the thinnest first. withCures: also what would thicken it. */
-export function wallWarnings(parts: WarnParts, withCures: boolean): readonly Warning[] {
+/** Holes that leave less wood than the maker wants, the thinnest first. refloat: also what would thicken it. */
+export function wallWarnings(parts: WarnParts, refloat?: TrialFloat): readonly Warning[] {
   const { hull, hardware, drawn } = parts;
   return hardware.holes
     .map((hole, index) => ({ hole, index, wall: wallOf(hull, hole) }))
@@ -33,12 +33,12 @@ export function wallWarnings(parts: WarnParts, withCures: boolean): readonly War
       number: wall.thickness,
       limit: drawn.wall,
       unit: 'mm',
-      fix: withCures ? cureOf(parts, index) : null,
+      fix: refloat ? cureOf(parts, refloat, index) : null,
     }));
 }
 
 /** The least change of depth, else of place, that gives a hole its wall; a hole and its mirror image change alike. */
-function cureOf(parts: WarnParts, index: number): ProposedEdit | null {
+function cureOf(parts: WarnParts, refloat: TrialFloat, index: number): ProposedEdit | null {
   const { holes } = parts.hardware;
   const twin = holes.findIndex((hole) => isTwin(holes[index], hole));
   const indices = twin === -1 ? [index] : [index, twin];
@@ -46,11 +46,11 @@ function cureOf(parts: WarnParts, index: number): ProposedEdit | null {
   const names = indices.map((i) => holes[i].name);
   for (const by of DEPTHS_MM) {
     const says = `drill ${quoted(names)} ${formatLength(Math.abs(by))} ${by < 0 ? 'less deep' : 'deeper'}`;
-    const edit = changed(parts, indices, 'depth', by, says);
+    const edit = changed(parts, refloat, indices, 'depth', by, says);
     if (edit) return edit;
   }
   for (const by of PLACES_MM) {
-    const edit = changed(parts, indices, 'x', by, moveWords(names, by));
+    const edit = changed(parts, refloat, indices, 'x', by, moveWords(names, by));
     if (edit) return edit;
   }
   return null;
@@ -58,14 +58,16 @@ function cureOf(parts: WarnParts, index: number): ProposedEdit | null {
 
 const KEYS = { depth: 'depth_mm', x: 'x_mm' } as const;
 
-/** The edit, if the holes then keep their wall and the bait can be made. */
+/** The edit, if the holes then keep their wall and the bait is better off. */
 function changed(
-  { hull, links, hardware, drawn, ...rest }: WarnParts,
+  parts: WarnParts,
+  refloat: TrialFloat,
   indices: readonly number[],
   what: 'depth' | 'x',
   by: Mm,
   says: string,
 ): ProposedEdit | null {
+  const { hull, links, hardware, drawn } = parts;
   const { holes } = hardware;
   const sets = indices.map((i) =>
     shiftAt(drawn.file, `setups.${drawn.setup}.holes.${i}.${KEYS[what]}`, by, holes[i].hole[what]),
@@ -82,8 +84,7 @@ function changed(
     (what === 'depth' || isClearOfFaces(hole, links[hole.link], drawn.wall)) &&
     wallOf(hull, hole).thickness >= drawn.wall;
   if (![...next].every(([i, hole]) => hole.link === holes[i].link && keepsWall(hole))) return null;
-  const parts = { hull, links, hardware, drawn, ...rest };
-  return staysSound(parts, { holes: holes.map((hole, i) => next.get(i) ?? hole) }) ? { says, sets } : null;
+  return isBetter(parts, refloat, { holes: holes.map((hole, i) => next.get(i) ?? hole) }) ? { says, sets } : null;
 }
 
 /** Whether a hole keeps the same wall to the joint faces of its link. */

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
-import { warningsToMind } from '../../../../../src/panels/whole/warnings-to-mind.ts';
-
 import { WORDS_ALONE } from '../../../../../sim/warnings.ts';
+import { warningsToMind } from '../../../../../src/panels/whole/warnings-to-mind.ts';
 
 const thin = { ...WORDS_ALONE, code: 'thin', where: 'tail', text: 'The tail is thin.' };
 const film = { ...WORDS_ALONE, code: 'film', where: 'tail', text: 'Too close to the film to call.' };
