@@ -11,12 +11,6 @@ export function withEdit(file: DesignFile, { sets }: ProposedEdit): DesignFile {
   return sets.reduce((edited, { path, value }) => withValueAt(edited, path, value), file);
 }
 
-/** A number of the file so much larger; an expression stays one: `length_mm * 0.4` becomes `(length_mm * 0.4) + 2`. */
-export function shifted(from: number | string, by: number): number | string {
-  if (typeof from === 'number') return Number((from + by).toFixed(6));
-  return `(${from}) ${by < 0 ? '-' : '+'} ${Number(Math.abs(by).toFixed(6))}`;
-}
-
 /**
  * A number of the file so much larger, as one step of a proposed edit; null where it would leave its range. now: what it
  * comes to as it stands.
@@ -34,4 +28,10 @@ export function shiftAt(
   // an expression that has been shifted too often to stay one becomes what it comes to
   const tooLong = typeof value === 'string' && value.length > EXPRESSION_LIMITS.characters;
   return { path, value: tooLong ? shifted(now, by) : value };
+}
+
+/** A number of the file so much larger; an expression stays one: `length_mm * 0.4` becomes `(length_mm * 0.4) + 2`. */
+function shifted(from: number | string, by: number): number | string {
+  if (typeof from === 'number') return Number((from + by).toFixed(6));
+  return `(${from}) ${by < 0 ? '-' : '+'} ${Number(Math.abs(by).toFixed(6))}`;
 }
