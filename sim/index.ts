@@ -1,19 +1,26 @@
 /** The only door: what the app and the command line may use. */
+export { createAdvisor } from './advice.ts';
+export { acceptHoles } from './ballast/accept.ts';
+export type { Cure, WhatIfRow } from './ballast/advised.ts';
+export type { Forgiveness, HungEffect } from './ballast/forgiveness.ts';
 export type { OffMark } from './ballast/off-mark.ts';
-export type { BallastPlan, LinkPlan, Obstacle } from './ballast/plan.ts';
+export type { LinkPlan, Obstacle } from './ballast/plan.ts';
 export type { SettledPlan } from './ballast/settle.ts';
 export type { Aim, TargetCheck } from './ballast/target.ts';
+export type { BallastPlan } from './ballast/whole.ts';
 export type { Design } from './design/design.ts';
 export { type ProposedEdit, withEdit } from './design/edit.ts';
 export type { DesignFile } from './design/file.ts';
 export { valueAt, withValueAt } from './design/place.ts';
 export { readDesignText } from './design/read.ts';
+export { writeDesignText } from './design/write.ts';
 export { type Issue, issueLine, type Outcome } from './flow/outcome.ts';
 export { type Accuracy, type Digits, MOST_DIGITS } from './hydro/accuracy.ts';
 export type { Attitudes, OtherRest } from './hydro/attitudes.ts';
 export type { Film } from './hydro/film.ts';
 export type { Float } from './hydro/float.ts';
 export type { LinkSpec } from './links/cut.ts';
+export type { KeepOut } from './mass/keep-out.ts';
 export type { Ledger } from './mass/ledger.ts';
 export type {
   Hardware,
@@ -24,21 +31,36 @@ export type {
   PlacedHung,
   PlacedPin,
 } from './mass/placed.ts';
+export type { Wall } from './mass/wall.ts';
 export { measureReach } from './mesh/measure.ts';
 export type { Mesh, PatchKind, Topology } from './mesh/mesh.ts';
 export type { Wetted, WettedSlot } from './mesh/wetted.ts';
 export type { Vec3 } from './numerics/vec3.ts';
+export { ballastJson } from './out/ballast/json.ts';
+export { ballastReport } from './out/ballast/report.ts';
+export {
+  holeWords,
+  hungWords,
+  obstacleWords,
+  pinWords,
+  planWords,
+  trimWords,
+  whatIfWords,
+} from './out/ballast/words.ts';
 export { checkJson } from './out/check-json.ts';
 export { checkReport } from './out/check-report.ts';
 export type { CheckedBait } from './out/checked-bait.ts';
+export { type Comparison, compareSetups, type HoleChange } from './out/compare/compare.ts';
+export { compareJson } from './out/compare/json.ts';
+export { compareReport } from './out/compare/report.ts';
+export { benchWords, changeWords } from './out/compare/words.ts';
 export { fileNamePart } from './out/file-name.ts';
 export { humpWords, restWords } from './out/other-rest.ts';
 export { linkSolids } from './out/solids.ts';
 export { sumsPage } from './out/sums/page.ts';
 export { aimAmount, toleranceAmount } from './out/target-words.ts';
 export { baitVerdict, linkVerdict } from './out/verdict.ts';
-export { createPipeline } from './pipeline.ts';
-export type { BaitAnswers, LinkAnswers, Step } from './steps.ts';
+export type { AdvisedBaitAnswers, AdvisedLinkAnswers, Step } from './steps.ts';
 export type { WaterAnswer } from './tables/waters.ts';
 export { type Amounts, amountsIn, restated, type UnitSystem } from './units/amounts.ts';
 export type { Mm } from './units/brand.ts';

@@ -1,6 +1,9 @@
-import { type BaitParts, type BallastPlan, type LinkParts, planBallast } from './ballast/plan.ts';
-import { floatWith, settlePlan } from './ballast/settle.ts';
+import { forgivenessOf } from './ballast/forgiveness.ts';
+import { type BaitParts, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
+import { refloat } from './ballast/refloat.ts';
+import { settlePlan } from './ballast/settle.ts';
 import { type Aim, checkTarget, type TargetAnswer } from './ballast/target.ts';
+import { type BallastPlan, planBallast } from './ballast/whole.ts';
 import type { Coat, Design, Link, Setup, Shop, Target, Wood } from './design/design.ts';
 import type { DesignFile } from './design/file.ts';
 import { evaluateDesign } from './design/validate.ts';
@@ -15,15 +18,17 @@ import { type Float, floatBody } from './hydro/float.ts';
 import { type LinkTrees, linkTree } from './hydro/link-tree.ts';
 import { cutLinks, type LinkSpec } from './links/cut.ts';
 import { placeFins } from './mass/fin.ts';
+import { keepOutsOf } from './mass/keep-out.ts';
 import { type Ledger, writeLedger } from './mass/ledger.ts';
 import { placeHardware } from './mass/place.ts';
 import type { FixedHardware, Hardware, PlacedFin, PlacedHung } from './mass/placed.ts';
 import { checkSound } from './mass/sound.ts';
+import { wallOf } from './mass/wall.ts';
 import { type BareSolid, type Detail, measureSolid, meshLink, type Wetted, wetLink } from './mesh/wetted.ts';
 import type { Drawn, Refloat, WarnParts } from './out/warn/parts.ts';
 import { warn } from './out/warn.ts';
 import { warnOfAll } from './out/warn-of-all.ts';
-import type { Step } from './steps.ts';
+import type { Step, WallAnswer } from './steps.ts';
 import { surfaceTension } from './tables/surface-tension.ts';
 import { type WaterAnswer, waterAnswer } from './tables/waters.ts';
 import type { Celsius, Mm } from './units/brand.ts';
@@ -165,7 +170,42 @@ export function createPipeline(): Pipeline {
     const warnParts = bait.warnParts(water, hull, links, hardware, wetted, floats, assembled, target, drawn);
     const warnings = bait.warnings(warnParts);
     yield { name: 'warnings', link: null, outcome: warnings };
+    const walls = bait.walls(hull, fixed, links);
+    yield { name: 'walls', link: null, outcome: walls };
     if (request.detail === 'drag') return;
+
+    const baitParts = bait.baitParts(
+      hull,
+      read((d) => d.wood),
+      coats,
+      water,
+      read((d) => d.shop),
+    );
+    const parts = made.map(({ link, solid, wetted: skin, tree, fixed: held, hung: hanging }, index) =>
+      link.parts(
+        ok(specs[index]),
+        read((d) => d.links[index]),
+        solid,
+        skin,
+        tree,
+        held,
+        hanging,
+        part(target, 'target', ({ links: aims }) => aims[index]),
+      ),
+    );
+    const plans: Outcome<LinkPlan>[] = [];
+    for (const [index, { link, tree, ledger, hung: hanging, float }] of made.entries()) {
+      const forgiveness = link.forgiveness(tree, ledger, hanging, water, float, ok(specs[index]));
+      const plan = link.plan(baitParts, parts[index]);
+      yield { name: 'plan', link: index, outcome: plan };
+      yield { name: 'forgiveness', link: index, outcome: forgiveness };
+      plans.push(plan);
+    }
+    const linkParts = bait.linkParts(parts);
+    const ballast = bait.ballast(baitParts, linkParts, bait.plans(plans), wanted);
+    yield { name: 'ballast', link: null, outcome: ballast };
+    const planned = bait.planned(baitParts, linkParts, ballast, wanted, wantedOfLinks, length);
+    yield { name: 'planned', link: null, outcome: planned };
 
     const accuracies: Outcome<Accuracy>[] = [];
     const rests: Outcome<Attitudes>[] = [];
@@ -192,42 +232,16 @@ export function createPipeline(): Pipeline {
       ? rests[0]
       : bait.attitudes(trees, ledgers, roughTrees, roughLedgers, allHung, water, assembled);
     yield { name: 'assembledAttitudes', link: null, outcome: assembledAttitudes };
-    const baitParts = bait.baitParts(
-      hull,
-      read((d) => d.wood),
-      coats,
-      water,
-      read((d) => d.shop),
-    );
-    const linkParts = bait.linkParts(
-      made.map(({ link, solid, wetted: skin, tree, fixed: held, hung: hanging }, index) =>
-        link.parts(
-          ok(specs[index]),
-          read((d) => d.links[index]),
-          solid,
-          skin,
-          tree,
-          held,
-          hanging,
-          part(target, 'target', ({ links: aims }) => aims[index]),
-        ),
-      ),
-    );
-    const refloat = bait.refloat(baitParts, linkParts, wanted, wantedOfLinks, length, allHung);
+    const tried = bait.refloat(baitParts, linkParts, wanted, wantedOfLinks, length);
     const allWarnings = bait.allWarnings(
       warnParts,
       bait.accuracies(accuracies),
       bait.rests(rests),
       assembledAccuracy,
       assembledAttitudes,
-      refloat,
+      tried,
     );
     yield { name: 'allWarnings', link: null, outcome: allWarnings };
-
-    const plan = bait.plan(baitParts, linkParts);
-    yield { name: 'plan', link: null, outcome: plan };
-    const planned = bait.planned(baitParts, linkParts, plan, wanted, wantedOfLinks, length, allHung);
-    yield { name: 'planned', link: null, outcome: planned };
   }
   return { steps };
 }
@@ -279,6 +293,13 @@ function createBaitStages() {
       }),
     ),
     sound: createStage(['hull', 'links', 'design', 'hardware', 'setup', 'setup'], checkSound),
+    walls: createStage(
+      ['hull', 'hardware', 'links'],
+      (hull: Hull, hardware: FixedHardware, links: readonly LinkSpec[]): WallAnswer => ({
+        holes: hardware.holes.map((hole) => wallOf(hull, hole)),
+        keepOuts: links.map((spec) => keepOutsOf(spec, hardware)),
+      }),
+    ),
     wetted: createList<Wetted>('wetted'),
     ledgers: createList<Ledger>('ledger'),
     floats: createList<Float>('float'),
@@ -361,33 +382,34 @@ function createBaitStages() {
     ),
     linkParts: createList<LinkParts>('float'),
     refloat: createStage(
-      ['setup', 'float', 'setup', 'setup', 'design', 'hardware'],
+      ['setup', 'float', 'setup', 'setup', 'design'],
       (
         shared: BaitParts,
         links: readonly LinkParts[],
         target: Target,
         linkTargets: Setup['linkTargets'],
         length: Mm,
-        hung: Hardware['hung'],
       ): Refloat =>
         (other) =>
-          floatWith({ ...shared, links, target, linkTargets, length, hung }, other),
+          refloat({ ...shared, links, target, linkTargets, length }, other),
       'whole',
     ),
-    plan: createStage(['setup', 'float'], (shared: BaitParts, links: readonly LinkParts[]) =>
-      planBallast({ ...shared, links }),
+    plans: createList<LinkPlan>('plan'),
+    ballast: createStage(
+      ['setup', 'float', 'plan', 'setup'],
+      (shared: BaitParts, links: readonly LinkParts[], plans: readonly LinkPlan[], { trim }: Target) =>
+        planBallast({ ...shared, links, trim }, plans),
     ),
     planned: createStage(
-      ['setup', 'float', 'plan', 'setup', 'setup', 'design', 'hardware'],
+      ['setup', 'float', 'ballast', 'setup', 'setup', 'design'],
       (
         shared: BaitParts,
         links: readonly LinkParts[],
-        plan: BallastPlan,
+        { holes }: BallastPlan,
         target: Target,
         linkTargets: Setup['linkTargets'],
         length: Mm,
-        hung: Hardware['hung'],
-      ) => settlePlan({ ...shared, links, plan, target, linkTargets, length, hung }),
+      ) => settlePlan({ ...shared, links, holes, target, linkTargets, length }),
     ),
     accuracy: createStage(
       ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'assembled'],
@@ -473,6 +495,12 @@ function createLinkStages() {
       ): LinkParts => ({ spec, link, solid, wetted, trees, hardware, hung, aim }),
       'whole',
     ),
+    forgiveness: createStage(
+      ['wetted', 'ledger', 'hardware', 'water', 'float', 'links'],
+      (tree: LinkTrees, ledger: Ledger, hung: Hardware['hung'], water: WaterAnswer, float: Float, { span }: LinkSpec) =>
+        forgivenessOf(bodyOf([tree], [ledger], hung, water), hung, float, span),
+    ),
+    plan: createStage(['setup', 'float'], (shared: BaitParts, parts: LinkParts) => planLink(shared, parts)),
     accuracy: createStage(
       ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'float'],
       (tree: LinkTrees, ledger: Ledger, roughTree: LinkTrees, roughLedger: Ledger, ...rest: Around) =>

@@ -1,6 +1,9 @@
-import type { BallastPlan } from './ballast/plan.ts';
+import type { Cure, WhatIfRow } from './ballast/advised.ts';
+import type { Forgiveness } from './ballast/forgiveness.ts';
+import type { LinkPlan } from './ballast/plan.ts';
 import type { SettledPlan } from './ballast/settle.ts';
 import type { TargetAnswer } from './ballast/target.ts';
+import type { BallastPlan } from './ballast/whole.ts';
 import type { Design, Setup } from './design/design.ts';
 import type { Outcome } from './flow/outcome.ts';
 import type { Hull } from './hull/hull.ts';
@@ -8,12 +11,22 @@ import type { Accuracy } from './hydro/accuracy.ts';
 import type { Attitudes } from './hydro/attitudes.ts';
 import type { Float } from './hydro/float.ts';
 import type { LinkSpec } from './links/cut.ts';
+import type { KeepOut } from './mass/keep-out.ts';
 import type { Ledger } from './mass/ledger.ts';
 import type { Hardware } from './mass/placed.ts';
+import type { Wall } from './mass/wall.ts';
 import type { Mesh } from './mesh/mesh.ts';
 import type { BareSolid, Wetted } from './mesh/wetted.ts';
 import type { WaterAnswer } from './tables/waters.ts';
 import type { Warning } from './warnings.ts';
+
+/** The wood round ballast. */
+export interface WallAnswer {
+  /** The least wall of each hole, in the order of the hardware's holes. */
+  readonly holes: readonly Wall[];
+  /** Of each link: where no lead may go. */
+  readonly keepOuts: readonly (readonly KeepOut[])[];
+}
 
 /** Answers about the whole bait, by step name. */
 export interface BaitAnswers {
@@ -28,13 +41,14 @@ export interface BaitAnswers {
   readonly assembled: Float;
   readonly target: TargetAnswer;
   readonly warnings: readonly Warning[];
+  readonly walls: WallAnswer;
   /** What takes longer comes after all else, and only at full detail. */
   readonly assembledAccuracy: Accuracy;
   readonly assembledAttitudes: Attitudes;
   /** The warnings again with those that accuracy and attitudes add, worst first. */
   readonly allWarnings: readonly Warning[];
-  /** Ballast that a shop can drill, and how the bait floats with it. */
-  readonly plan: BallastPlan;
+  /** Only at full detail. Ballast that a shop can drill, and how the bait floats with it. */
+  readonly ballast: BallastPlan;
   readonly planned: SettledPlan;
 }
 
@@ -45,24 +59,39 @@ export interface LinkAnswers {
   readonly wetted: Wetted;
   readonly ledger: Ledger;
   readonly float: Float;
+  /** Only at full detail. */
+  readonly plan: LinkPlan;
+  /** null: it does not stand. */
+  readonly forgiveness: Forgiveness | null;
   /** After all else, and only at full detail. */
   readonly accuracy: Accuracy;
   readonly attitudes: Attitudes;
 }
 
+/** With what is advised once the answers are known. Both lists are told again as they grow. */
+export interface AdvisedBaitAnswers extends BaitAnswers {
+  /** What becomes of the setup when one thing is different. */
+  readonly whatIfs: readonly WhatIfRow[];
+}
+
+export interface AdvisedLinkAnswers extends LinkAnswers {
+  /** What would let a link be ballasted that cannot be. */
+  readonly cures: readonly Cure[];
+}
+
 /** One answer on its way out of the pipeline. link: null for an answer about the whole bait. */
 export type Step =
   | {
-      [Name in keyof BaitAnswers]: {
+      [Name in keyof AdvisedBaitAnswers]: {
         readonly name: Name;
         readonly link: null;
-        readonly outcome: Outcome<BaitAnswers[Name]>;
+        readonly outcome: Outcome<AdvisedBaitAnswers[Name]>;
       };
-    }[keyof BaitAnswers]
+    }[keyof AdvisedBaitAnswers]
   | {
-      [Name in keyof LinkAnswers]: {
+      [Name in keyof AdvisedLinkAnswers]: {
         readonly name: Name;
         readonly link: number;
-        readonly outcome: Outcome<LinkAnswers[Name]>;
+        readonly outcome: Outcome<AdvisedLinkAnswers[Name]>;
       };
-    }[keyof LinkAnswers];
+    }[keyof AdvisedLinkAnswers];

@@ -12,7 +12,7 @@ import { EPOXY } from '../tables/finishes.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import type { Gram, GramMm, GramPerMm3, Mm, Radian } from '../units/brand.ts';
 import { type Need, needOf, placeOf } from './need.ts';
-import { type Lane, offersOf, pairsOf } from './room.ts';
+import { type Lane, type Offer, offersOf, pairsOf } from './room.ts';
 import { type Filling, LEAD_G, mostLead, type Pattern, searchHoles } from './search.ts';
 import type { Aim } from './target.ts';
 
@@ -73,22 +73,25 @@ export type Obstacle =
   /** There is room, but no way to put it that comes level, or none that stands up. */
   | { readonly kind: 'not-level' };
 
+/** So little lead is one small piece, and that has to stand where it levels the link to the millimetre. */
+const LITTLE_G: Gram = 3 * LEAD_G;
 /** Weight that the scale does not show. */
 const ENOUGH_G: Gram = 0.1;
 const LEVEL_RAD: Radian = 0.005;
 
 /**
- * Plans a link's ballast. carried: what links before it left of their weight, and moments that a neighbour's pin brings,
- * about this link's own point.
+ * Plans a link's ballast. carried: weight and moment about the need's point that it is to bring besides its own, for a
+ * link beside it. spare: weight that it may leave at most, where a tenth of a gram is too coarse.
  */
 export function planLink(
   bait: BaitParts,
   parts: LinkParts,
   carried: { readonly net: Gram; readonly moment: GramMm } = { net: 0, moment: 0 },
+  spare?: Gram,
 ): LinkPlan {
   const { spec } = parts;
   const kept = keptHardware(parts.hardware);
-  const ledger = ledgerWith(bait, parts, kept);
+  const ledger = keptLedger(bait, parts);
   const own = needOf(bodyOf([parts.trees], [ledger], parts.hung, bait.water), parts.aim);
   const need: Need = {
     ...own,
@@ -110,14 +113,8 @@ export function planLink(
   if (lacks) return cannot({ kind: 'empty-shop', lacks });
 
   const filling = fillingOf(bait, parts);
-  const offers = offersOf({
-    hull: bait.hull,
-    spec,
-    keepOuts: keepOutsOf(spec, kept),
-    ...bait.shop,
-    across: rowAt(place[1]),
-  });
-  const pattern = searchHoles(offers, need, filling);
+  const offers = offersFor(bait, parts, need);
+  const pattern = searchHoles(offers, need, filling, spare);
   if (!pattern) {
     const lanes = offers.flatMap((offer) => offer.lane() ?? []);
     return cannot(obstacleOf(lanes, need, place, filling));
@@ -134,6 +131,12 @@ export function planLink(
   };
 }
 
+/** Where holes may go in a link, and where lead that balances it across would stand. */
+export function offersFor({ hull, shop }: BaitParts, { spec, hardware }: LinkParts, need: Need): readonly Offer[] {
+  const across = rowAt(placeOf(need)?.[1] ?? 0);
+  return offersOf({ hull, spec, keepOuts: keepOutsOf(spec, keptHardware(hardware)), ...shop, across });
+}
+
 /** Marked out across the belly to half a millimetre; nearer to the middle than half of that is the middle. */
 const ROW_MM = 0.5;
 
@@ -142,9 +145,18 @@ function rowAt(y: Mm): Mm {
   return Math.round(y / ROW_MM) * ROW_MM + 0;
 }
 
-/** What is drilled and glued stays; all other holes are planned anew. */
+/** The ledger of a link without the holes that may still change. */
+export function keptLedger(bait: BaitParts, parts: LinkParts): Ledger {
+  return ledgerWith(bait, parts, keptHardware(parts.hardware));
+}
+
+/** What is drilled and glued stays, and so does a chamber, which no plan makes; all other holes are planned anew. */
 function keptHardware(hardware: FixedHardware): FixedHardware {
-  return { ...hardware, holes: hardware.holes.filter(({ hole }) => hole.done) };
+  return { ...hardware, holes: hardware.holes.filter(({ hole }) => isKept(hole)) };
+}
+
+export function isKept(hole: Hole): boolean {
+  return hole.done || hole.air !== null;
 }
 
 /** The ledger of a link with other hardware than it has. */
@@ -173,7 +185,7 @@ function fillingOf(bait: BaitParts, { link, solid, hardware }: LinkParts): Filli
 }
 
 /** The plug that the link's holes have now. */
-function plugOf({ holes }: FixedHardware): GramPerMm3 {
+export function plugOf({ holes }: FixedHardware): GramPerMm3 {
   return holes.find(({ hole }) => !hole.done)?.hole.plugDensity ?? EPOXY.value.usual;
 }
 
@@ -182,6 +194,7 @@ function obstacleOf(lanes: readonly Lane[], need: Need, place: Vec3, filling: Fi
   const xs = lanes.flatMap(({ stations }) => stations.map(({ x }) => x));
   const most = Math.max(0, ...lanes.map((lane) => mostLead(lane, need, filling)));
   if (xs.length === 0 || most < wanted) return { kind: 'no-room', wanted, most };
+  if (wanted < LITTLE_G) return { kind: 'no-weight-left', net: wanted, moment: need.moment.along };
   const [from, to] = [Math.min(...xs), Math.max(...xs)];
   const x = place[0];
   return x < from || x > to ? { kind: 'outside', x, from, to } : { kind: 'not-level' };
@@ -234,38 +247,4 @@ function lastOf({ holes }: Pattern, named: readonly Hole[], { buoyancy, along }:
   const b = dot(buoyancy, along);
   const nearest = holes.toSorted((p, q) => Math.abs(p.station.x - b) - Math.abs(q.station.x - b))[0];
   return named.find(({ x }) => x === nearest?.station.x)?.name ?? null;
-}
-
-/** What the planner needs of the whole bait, with every link's parts from nose to tail. */
-export interface BallastParts extends BaitParts {
-  readonly links: readonly LinkParts[];
-}
-
-export interface BallastPlan {
-  readonly links: readonly LinkPlan[];
-  /** All holes of the setup with the plan in it: what is done stays, and what is planned takes the place of the rest. */
-  readonly holes: readonly Hole[];
-}
-
-/**
- * Plans every link from nose to tail. What rounding leaves of one link's weight the next one takes on, so that the whole
- * bait is never further off than one link. A link that cannot be ballasted keeps the holes it has.
- */
-export function planBallast({ links, ...bait }: BallastParts): BallastPlan {
-  let net: Gram = 0;
-  const plans = links.map((parts) => {
-    const plan = planLink(bait, parts, { net, moment: 0 });
-    if (plan.state !== 'cannot') net = plan.left?.net ?? 0;
-    return plan;
-  });
-  return { links: plans, holes: mergedHoles(links, plans) };
-}
-
-/** In the order of the links; of each what is done first, then what is planned, or what it has. */
-export function mergedHoles(links: readonly LinkParts[], plans: readonly LinkPlan[]): readonly Hole[] {
-  return plans.flatMap(({ link, state, holes: planned }) => {
-    const own = links[link].hardware.holes.map(({ hole }) => hole);
-    const done = own.filter((hole) => hole.done);
-    return [...done, ...(state === 'cannot' ? own.filter((hole) => !hole.done) : planned)];
-  });
 }

@@ -10,11 +10,11 @@ export const LEAD_G: Gram = 0.1;
 export const DEPTH_MM: Mm = 0.5;
 /** Less lead than this is not worth a hole, and a shorter piece cannot be cut. Common practice. */
 const LEAST_LEAD_G: Gram = 0.2;
-const LEAST_LEAD_MM: Mm = 2;
+const LEAST_LEAD_MM: Mm = 1.5;
 /** A drill's depth is right to this, so lead whose mean height differs by less lies as low. Common practice. */
 const AS_LOW_MM: Mm = 0.5;
 /** Plans that leave no more than one of these are equal; if none leaves so little, the next is tried. */
-const TRIM_STEPS: readonly Radian[] = [0.3, 1, 2].map(radianFromDegree);
+export const TRIM_STEPS = [radianFromDegree(0.3), radianFromDegree(1), radianFromDegree(2)] as const;
 export const MOST_HOLES = 3;
 
 /** What a hole does to the wood round it, beside its lead. */
@@ -43,14 +43,21 @@ export interface Pattern {
 /**
  * The best pattern for a need: of those that come to the target within 0.1 g and 0.3°, the lowest lead; of those whose
  * lead lies as low to half a millimetre, the fewest holes; of those the lowest. Exact over one lane and depth, one to
- * three holes on whole millimetres, lead in tenths of a gram. If none comes to 0.3°, within 1°, then 2°; null if none.
+ * three holes on whole millimetres, lead in tenths of a gram, as much of it as comes nearest. If none comes to 0.3°, within
+ * 1°, then 2°; null if none. spare: weight that a plan may leave at most, where a tenth of a gram is too coarse.
  */
-export function searchHoles(offers: readonly Offer[], need: Need, filling: Filling): Pattern | null {
-  const loosest = TRIM_STEPS.at(-1) ?? 0;
+export function searchHoles(
+  offers: readonly Offer[],
+  need: Need,
+  filling: Filling,
+  spare: Gram = Number.POSITIVE_INFINITY,
+): Pattern | null {
+  const loosest = TRIM_STEPS[2];
   // whether there is any plan is soon told, and where there is none the finer search is spared
-  if (!bestOfEach(offers, need, filling, loosest, 'any').some((pattern) => pattern !== null)) return null;
+  if (!bestOfEach(offers, need, filling, { trim: loosest, spare }, 'any').some((pattern) => pattern !== null))
+    return null;
   for (const trim of TRIM_STEPS) {
-    const best = bestOfEach(offers, need, filling, trim, 'lowest');
+    const best = bestOfEach(offers, need, filling, { trim, spare }, 'lowest');
     const lowest = Math.min(...best.map(heightOf));
     const found = best.find((pattern) => pattern !== null && pattern.height <= lowest + AS_LOW_MM);
     if (found) return found;
@@ -58,12 +65,18 @@ export function searchHoles(offers: readonly Offer[], need: Need, filling: Filli
   return null;
 }
 
+/** How much trim, and how much weight, a pattern may leave. */
+interface Within {
+  readonly trim: Radian;
+  readonly spare: Gram;
+}
+
 /** The lowest pattern of one hole, of two, of three; `any`: the first that is found at all. */
 function bestOfEach(
   offers: readonly Offer[],
   need: Need,
   filling: Filling,
-  trim: Radian,
+  within: Within,
   wanted: 'lowest' | 'any',
 ): readonly (Pattern | null)[] {
   const best: (Pattern | null)[] = Array.from({ length: MOST_HOLES }, () => null);
@@ -79,7 +92,7 @@ function bestOfEach(
       if (counts.length === 0) break;
       const cut = cutAt(lane, depth, need, filling);
       for (const count of counts) {
-        best[count - 1] = lowestOf(cut, need, count, trim, best[count - 1]);
+        best[count - 1] = lowestOf(cut, need, count, within, best[count - 1]);
         if (wanted === 'any' && best[count - 1]) return best;
       }
     }
@@ -249,7 +262,7 @@ const FROM_NOSE = [[0], [0, 1], [0, 1, 2]] as const;
 const FROM_TAIL = [[0], [1, 0], [2, 1, 0]] as const;
 
 /** The lowest pattern of so many holes in a cut; `known` if none of it is lower. */
-function lowestOf(cut: Cut, need: Need, count: number, trim: Radian, known: Pattern | null): Pattern | null {
+function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, known: Pattern | null): Pattern | null {
   const { seats, unit, lane } = cut;
   const base = dot(need.about, need.up);
   const [slackShare, far] = [Math.tan(trim), seats.length];
@@ -316,7 +329,7 @@ function lowestOf(cut: Cut, need: Need, count: number, trim: Radian, known: Patt
       most += chosen[i].most;
     }
     const total = Math.round((need.net - empty) / unit);
-    if (total < least || total > most) return;
+    if (total < least || total > most || Math.abs(need.net - empty - total * unit) > spare) return;
     const lowest = lowestMean(chosen, count, total);
     if (lowest >= bar) return;
     // no pattern of these is stiffer than one with all its lead at its lowest

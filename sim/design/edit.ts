@@ -31,7 +31,7 @@ export function shiftAt(
 }
 
 /** A number of the file so much larger; an expression stays one: `length_mm * 0.4` becomes `(length_mm * 0.4) + 2`. */
-function shifted(from: number | string, by: number): number | string {
+export function shifted(from: number | string, by: number): number | string {
   if (typeof from === 'number') return Number((from + by).toFixed(6));
   return `(${from}) ${by < 0 ? '-' : '+'} ${Number(Math.abs(by).toFixed(6))}`;
 }

@@ -2,7 +2,6 @@ import type { Aim } from '../ballast/target.ts';
 import type { Accuracy } from '../hydro/accuracy.ts';
 import type { Attitudes } from '../hydro/attitudes.ts';
 import type { Film } from '../hydro/film.ts';
-import type { Float } from '../hydro/float.ts';
 import type { LedgerLine } from '../mass/ledger.ts';
 import type { PlacedHung, PlacedPin } from '../mass/placed.ts';
 import { slotVolume } from '../mesh/wetted.ts';
@@ -10,7 +9,9 @@ import type { Vec3 } from '../numerics/vec3.ts';
 import type { Radian } from '../units/brand.ts';
 import { degreeFromRadian, percentFromShare } from '../units/convert.ts';
 import type { Warning } from '../warnings.ts';
+import { type LinkBallastJson, linkBallastJson, type WhatIfJson, whatIfJson } from './ballast/json.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
+import { type FloatJson, floatJson } from './float-json.ts';
 
 /**
  * What `check --json` prints: every answer about a bait, degrees for angles and the unit in every key, at full
@@ -39,6 +40,8 @@ export interface CheckJson {
     readonly total_fold_deg: null;
   };
   readonly warnings: readonly WarningJson[];
+  /** What becomes of the setup when one thing is different. */
+  readonly what_ifs: readonly WhatIfJson[];
 }
 
 /** A link alone. */
@@ -58,6 +61,8 @@ export interface LinkJson {
   readonly film: FilmJson;
   /** What air caught in the slots can hold up, until it is shaken out. */
   readonly air_in_slots_g: number;
+  /** The plan for its ballast. */
+  readonly ballast: LinkBallastJson;
 }
 
 export interface HungJson {
@@ -82,28 +87,6 @@ export interface TargetJson {
   /** One of these two is null: the aim is a waterline, or a net weight. */
   readonly offset_mm: number | null;
   readonly net_wet_g: number | null;
-}
-
-export interface FloatJson {
-  readonly state: Float['state'];
-  readonly up: Vec3;
-  readonly offset_mm: number | null;
-  readonly trim_deg: number;
-  readonly heel_deg: number;
-  /** Solid with its fins, less flooded slots, plus outside parts: what is wet of them; hung items apart. */
-  readonly displaced_mm3: number;
-  readonly cb_mm: Vec3;
-  readonly reserve_percent: number;
-  readonly gm_mm: number;
-  readonly gm_long_mm: number;
-  readonly gm_min_mm: number;
-  readonly proud_mm: number | null;
-  readonly net_wet_g: number;
-  readonly sink_mm_s: null;
-  readonly neutral: boolean;
-  readonly tender: boolean;
-  /** On other attitudes: what it takes to get there from the first. */
-  readonly hump_g_mm: number | null;
 }
 
 /** Another way to rest than the first. */
@@ -166,7 +149,7 @@ export function checkJson(bait: CheckedBait): CheckJson {
     design: bait.design.name,
     setup: bait.setup.name,
     water: { density_g_mm3: density, temperature_c: temperature, salinity_g_kg: salinity },
-    links: bait.links.map((link, index) => linkJson(bait, link, bait.target.links[index])),
+    links: bait.links.map((link, index) => linkJson(bait, link, index)),
     assembled: {
       float: floatJson(bait.assembled),
       other_attitudes: otherJson(bait.assembledAttitudes),
@@ -179,6 +162,7 @@ export function checkJson(bait: CheckedBait): CheckJson {
       total_fold_deg: null,
     },
     warnings: bait.warnings.map(warningJson),
+    what_ifs: bait.whatIfs.map(whatIfJson),
   };
 }
 
@@ -187,8 +171,9 @@ function warningJson({ code, where, text, at, number, limit, unit, fix }: Warnin
   return { code, where, text, at_mm: at, number, limit, unit, fix: edit };
 }
 
-function linkJson(bait: CheckedBait, link: CheckedLink, aim: Aim | undefined): LinkJson {
+function linkJson(bait: CheckedBait, link: CheckedLink, index: number): LinkJson {
   const { spec, ledger } = link;
+  const aim: Aim | undefined = bait.target.links[index];
   return {
     name: spec.name,
     span_mm: spec.span,
@@ -204,6 +189,7 @@ function linkJson(bait: CheckedBait, link: CheckedLink, aim: Aim | undefined): L
     accuracy: accuracyJson(link.accuracy),
     film: filmJson(link.accuracy.film),
     air_in_slots_g: bait.water.density * slotVolume(link.wetted),
+    ballast: linkBallastJson(bait, link, index),
   };
 }
 
@@ -258,28 +244,6 @@ function hungJson(item: PlacedHung): HungJson {
 
 function lineJson(line: LedgerLine): LineJson {
   return { name: line.name, kind: line.kind, mass_g: line.mass, at_mm: line.at, source: line.source };
-}
-
-function floatJson(float: Float): FloatJson {
-  return {
-    state: float.state,
-    up: float.up,
-    offset_mm: float.offset,
-    trim_deg: degreeFromRadian(float.trim),
-    heel_deg: degreeFromRadian(float.heel),
-    displaced_mm3: float.displaced,
-    cb_mm: float.buoyancyCentre,
-    reserve_percent: percentFromShare(float.reserveShare),
-    gm_mm: float.gm,
-    gm_long_mm: float.gmLong,
-    gm_min_mm: float.gmMin,
-    proud_mm: float.proud,
-    net_wet_g: float.netWet,
-    sink_mm_s: null,
-    neutral: float.neutral,
-    tender: float.tender,
-    hump_g_mm: null,
-  };
 }
 
 function pinJson(pin: PlacedPin): PinJson {

@@ -1,11 +1,9 @@
-import type { TargetCheck } from '../ballast/target.ts';
 import type { Accuracy, Digits } from '../hydro/accuracy.ts';
 import type { Attitudes } from '../hydro/attitudes.ts';
 import type { Film } from '../hydro/film.ts';
 import type { Float } from '../hydro/float.ts';
 import type { PlacedHung } from '../mass/placed.ts';
 import type { Vec3 } from '../numerics/vec3.ts';
-import { amountsIn } from '../units/amounts.ts';
 import type { Gram, Mm } from '../units/brand.ts';
 import {
   formatAngle,
@@ -16,13 +14,12 @@ import {
   formatPercent,
   formatVolume,
 } from '../units/format.ts';
+import { planWords, whatIfWords } from './ballast/words.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
 import { humpWords, restWords } from './other-rest.ts';
 import { type Column, textTable } from './table.ts';
-import { aimAmount, toleranceAmount } from './target-words.ts';
+import { targetLine } from './target-line.ts';
 import { baitVerdict, linkVerdict } from './verdict.ts';
-
-const METRIC = amountsIn('mm-g');
 
 /**
  * The answers about a bait as text for a terminal or a notebook: the whole bait, each link with the ledger of its
@@ -37,6 +34,8 @@ export function checkReport(bait: CheckedBait): string {
     ['Hung', ...indented(hungLines(bait))],
     ['Warnings', ...indented(warningLines(bait))],
     ['Target', ...indented(bait.target.checks.map((check) => targetLine(check, bait.assembledAccuracy.digits)))],
+    ['Ballast plan (floatwright ballast)', ...indented(bait.ballast.links.map((plan) => planWords(plan)))],
+    ['What if', ...indented(bait.whatIfs.map((row) => `${row.name}: ${whatIfWords(row)}`))],
     trustLines(bait),
   ];
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
@@ -192,21 +191,6 @@ function hungLines({ hardware, links }: CheckedBait): readonly string[] {
 function warningLines({ warnings }: CheckedBait): readonly string[] {
   if (warnings.length === 0) return ['none'];
   return warnings.flatMap(({ text, fix }) => [text, ...(fix ? [`  One edit cures it: ${fix.says}.`] : [])]);
-}
-
-const TARGET_WORDS: Readonly<Record<TargetCheck['what'], string>> = {
-  proud: 'proud',
-  waterline: 'waterline above the datum',
-  net: 'net weight under water',
-  trim: 'trim',
-  heel: 'heel',
-};
-
-function targetLine(check: TargetCheck, digits: Digits): string {
-  const { what, wanted, got } = check;
-  const reached = got === null ? 'it is wholly under water' : `${aimAmount(what, got, METRIC, digits)} got`;
-  const near = `(within ${toleranceAmount(check, METRIC)})`;
-  return `${check.met ? 'met' : 'missed'}: ${TARGET_WORDS[what]} ${aimAmount(what, wanted, METRIC)} wanted, ${reached} ${near}`;
 }
 
 function trustLines({ assembledAccuracy }: CheckedBait): readonly string[] {

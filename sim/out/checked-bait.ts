@@ -1,4 +1,8 @@
+import type { Cure, WhatIfRow } from '../ballast/advised.ts';
+import type { Forgiveness } from '../ballast/forgiveness.ts';
+import type { SettledPlan } from '../ballast/settle.ts';
 import type { TargetAnswer } from '../ballast/target.ts';
+import type { BallastPlan } from '../ballast/whole.ts';
 import type { Design, Setup } from '../design/design.ts';
 import type { Accuracy } from '../hydro/accuracy.ts';
 import type { Attitudes } from '../hydro/attitudes.ts';
@@ -23,6 +27,9 @@ export interface CheckedBait {
   readonly assembledAttitudes: Attitudes;
   readonly target: TargetAnswer;
   readonly warnings: readonly Warning[];
+  readonly ballast: BallastPlan;
+  readonly planned: SettledPlan;
+  readonly whatIfs: readonly WhatIfRow[];
 }
 
 export interface CheckedLink {
@@ -33,4 +40,6 @@ export interface CheckedLink {
   readonly float: Float;
   readonly accuracy: Accuracy;
   readonly attitudes: Attitudes;
+  readonly cures: readonly Cure[];
+  readonly forgiveness: Forgiveness | null;
 }

@@ -21,6 +21,21 @@ export type Request =
       readonly json: boolean;
       readonly strict: boolean;
     }
+  | {
+      readonly command: 'ballast';
+      readonly design: string;
+      readonly setup: string | null;
+      readonly json: boolean;
+      readonly strict: boolean;
+      /** Where to save the design with the plan in it; null: nowhere. */
+      readonly write: string | null;
+    }
+  | {
+      readonly command: 'compare';
+      readonly design: string;
+      readonly setups: readonly [string, string];
+      readonly json: boolean;
+    }
   | { readonly command: 'export'; readonly design: string; readonly setup: string | null; readonly out: string }
   | {
       readonly command: 'sums';
@@ -44,13 +59,26 @@ export function readArguments(words: readonly string[]): Request {
   if (given.help) return { command: 'help' };
   const design = onlyDesign(first, given.positions);
   const setup = given.values.setup ?? null;
-  if (first === 'check') {
-    return { command: 'check', design, setup, json: given.switches.has('json'), strict: given.switches.has('strict') };
+  const [json, strict] = [given.switches.has('json'), given.switches.has('strict')];
+  if (first === 'check') return { command: 'check', design, setup, json, strict };
+  if (first === 'ballast') {
+    return { command: 'ballast', design, setup, json, strict, write: given.values.write ?? null };
   }
+  if (first === 'compare') return { command: 'compare', design, setups: twoSetups(given.values.setups), json };
   if (first === 'sums') return { command: 'sums', design, setup, link: given.values.link ?? null };
   if (!given.switches.has('solids')) throw misuse('say what to export: --solids', first);
   if (given.values.out === undefined) throw misuse('--out DIR is wanted: the folder to write to', first);
   return { command: 'export', design, setup, out: given.values.out };
+}
+
+/** Two names with a comma between them; `\\,` is a comma that belongs to a name. */
+function twoSetups(given: string | undefined): readonly [string, string] {
+  if (given === undefined) throw misuse('--setups A,B is wanted: the two setups', 'compare');
+  const names = given.split(/(?<!\\),/).map((name) => name.replaceAll('\\,', ',').trim());
+  const [a, b] = names;
+  if (names.length !== 2 || !a || !b) throw misuse(`--setups wants two names, got ${quoted(given)}`, 'compare');
+  if (a === b) throw misuse(`--setups wants two different setups, got ${quoted(a)} twice`, 'compare');
+  return [a, b];
 }
 
 interface Given {

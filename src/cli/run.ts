@@ -26,6 +26,10 @@ async function follow(words: readonly string[], terminal: Terminal): Promise<Exi
       return EXIT.done;
     case 'check':
       return (await import('./check.ts')).check(request, terminal);
+    case 'ballast':
+      return (await import('./ballast.ts')).ballast(request, terminal);
+    case 'compare':
+      return (await import('./compare.ts')).compare(request, terminal);
     case 'export':
       return (await import('./export.ts')).exportFiles(request, terminal);
     case 'sums':

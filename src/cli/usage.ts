@@ -24,6 +24,24 @@ export const COMMANDS = {
       strict: { value: null, says: 'end with 1 when the setup misses its target' },
     },
   },
+  ballast: {
+    line: 'ballast DESIGN [--setup NAME] [--json] [--strict] [--write FILE]',
+    says: 'how much lead goes where in each link, or what stands in its way and would cure it',
+    options: {
+      setup: SETUP,
+      json: { value: null, says: 'the same plan as JSON, for other programs' },
+      strict: { value: null, says: 'end with 1 when the setup misses its target even with the plan' },
+      write: { value: 'FILE', says: 'save the design with the plan in it; FILE must not be there yet' },
+    },
+  },
+  compare: {
+    line: 'compare DESIGN --setups A,B [--json]',
+    says: 'two setups side by side: at the bench, in grams, in the water',
+    options: {
+      setups: { value: 'A,B', says: 'two names; a comma in a name is written \\,' },
+      json: { value: null, says: 'the same as JSON, for other programs' },
+    },
+  },
   export: {
     line: 'export DESIGN --out DIR [--setup NAME] --solids',
     says: 'files made from a design',

@@ -1,28 +1,28 @@
 import {
-  type BaitAnswers,
+  type AdvisedBaitAnswers,
+  type AdvisedLinkAnswers,
   type CheckedBait,
-  createPipeline,
+  createAdvisor,
   type Issue,
-  type LinkAnswers,
   type Step,
 } from '../../sim/index.ts';
 import { Refusal, refusal } from './exit.ts';
 import { type GivenDesign, reasonLines } from './read-design.ts';
 
 /** Every answer about a design in one of its setups. Throws Refusal when the design cannot be made as drawn. */
-export function workOut(given: GivenDesign, setup: string | null): CheckedBait {
+export function workOut(given: GivenDesign, setup: string | null, option = '--setup'): CheckedBait {
   const known = given.file.setups.map((each) => each.name);
   if (setup !== null && !known.includes(setup)) {
     const names = known.map((name) => JSON.stringify(name)).join(', ');
-    throw refusal('--setup', `the design has no setup ${JSON.stringify(setup)}`, `choose one of ${names}`);
+    throw refusal(option, `the design has no setup ${JSON.stringify(setup)}`, `choose one of ${names}`);
   }
-  return collectAnswers(createPipeline().steps(given.file, { setup, detail: 'full' }), given.from);
+  return collectAnswers(createAdvisor().steps(given.file, { setup, detail: 'full' }), given.from);
 }
 
 /** Drains the pipeline. A report wants all answers: a single failure refuses the whole, with every reason found. */
 export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait {
-  const bait: Partial<BaitAnswers> = {};
-  const links: Partial<LinkAnswers>[] = [];
+  const bait: Partial<AdvisedBaitAnswers> = {};
+  const links: Partial<AdvisedLinkAnswers>[] = [];
   const issues: Issue[] = [];
   for (const { name, link, outcome } of steps) {
     if (outcome.status === 'failed') issues.push(...outcome.issues);
@@ -37,7 +37,7 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
     water: present(bait.water),
     hardware: present(bait.hardware),
     links: present(bait.links).map((spec, index) => {
-      const { solid, wetted, ledger, float, accuracy, attitudes } = links[index] ?? {};
+      const { solid, wetted, ledger, float, accuracy, attitudes, cures, forgiveness } = links[index] ?? {};
       return {
         spec,
         solid: present(solid),
@@ -46,6 +46,8 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
         float: present(float),
         accuracy: present(accuracy),
         attitudes: present(attitudes),
+        cures: present(cures),
+        forgiveness: present(forgiveness),
       };
     }),
     assembled: present(bait.assembled),
@@ -53,10 +55,13 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
     assembledAttitudes: present(bait.assembledAttitudes),
     target: present(bait.target),
     warnings: present(bait.allWarnings),
+    ballast: present(bait.ballast),
+    planned: present(bait.planned),
+    whatIfs: present(bait.whatIfs),
   };
 }
 
-function placeOf(links: Partial<LinkAnswers>[], index: number): Partial<LinkAnswers> {
+function placeOf(links: Partial<AdvisedLinkAnswers>[], index: number): Partial<AdvisedLinkAnswers> {
   const known = links[index] ?? {};
   links[index] = known;
   return known;

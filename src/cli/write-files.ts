@@ -91,3 +91,11 @@ async function mustBeFree(path: string): Promise<void> {
 function unwritable(path: string, fault: unknown): Error {
   return refusal(path, `cannot be written: ${systemWords(fault)}`, 'choose another --out, or make room');
 }
+
+/** Writes one file that is not there yet, whole or not at all. Throws Refusal where something is in its way. */
+export async function writeNew(folder: string, file: NamedBytes): Promise<void> {
+  const path = join(folder, file.name);
+  if (await stat(path).catch(() => null))
+    throw refusal(path, 'is there already', 'choose another name, or move it away');
+  await writeTogether(folder, [file]);
+}

@@ -1,12 +1,12 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
-import type { BaitAnswers, LinkAnswers, Mesh, Outcome, Step, Topology } from '../../sim/index.ts';
+import type { AdvisedBaitAnswers, AdvisedLinkAnswers, Mesh, Outcome, Step, Topology } from '../../sim/index.ts';
 import { type Detail, type Report, stepKey } from './protocol.ts';
 
 /** Outcomes about the whole bait by name; one that a run did not come to is absent. */
-export type BaitOutcomes = { readonly [Name in keyof BaitAnswers]?: Outcome<BaitAnswers[Name]> };
+export type BaitOutcomes = { readonly [Name in keyof AdvisedBaitAnswers]?: Outcome<AdvisedBaitAnswers[Name]> };
 /** Outcomes about one link by name. */
-export type LinkOutcomes = { readonly [Name in keyof LinkAnswers]?: Outcome<LinkAnswers[Name]> };
+export type LinkOutcomes = { readonly [Name in keyof AdvisedLinkAnswers]?: Outcome<AdvisedLinkAnswers[Name]> };
 
 /** What follows from the design: never saved, always remade. */
 export interface Answers {
@@ -37,8 +37,8 @@ export interface Answers {
  * the sums are and how else it can rest stays from the run before, of the same bait, until the newest comes to it.
  */
 export interface LastGood {
-  readonly bait: Partial<BaitAnswers>;
-  readonly links: readonly Partial<LinkAnswers>[];
+  readonly bait: Partial<AdvisedBaitAnswers>;
+  readonly links: readonly Partial<AdvisedLinkAnswers>[];
 }
 
 /** The outcomes of one run. */
@@ -156,7 +156,7 @@ export function floatingOf({ bait, links }: LastGood, shown: 'whole' | number): 
   return { ...(float && { float }), ...(accuracy && { accuracy }), ...(attitudes && { attitudes }) };
 }
 
-type Floating = Pick<LinkAnswers, 'float' | 'accuracy' | 'attitudes'>;
+type Floating = Pick<AdvisedLinkAnswers, 'float' | 'accuracy' | 'attitudes'>;
 
 const PICTURE = ['links', 'hardware', 'assembled'] as const;
 const LINK_PARTS = ['mesh', 'solid', 'wetted', 'ledger', 'float'] as const;

@@ -13,7 +13,7 @@ export interface StepSource {
 const STRETCH_MS = 8;
 
 /** With this answer everything that the page draws is there; what follows only judges it, and takes longer. */
-const DRAWN: Step['name'] = 'warnings';
+const DRAWN: Step['name'] = 'walls';
 
 /**
  * Drains the pipeline, one run at a time, newest design first.

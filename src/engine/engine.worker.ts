@@ -1,5 +1,5 @@
 import { expose } from 'comlink';
-import { createPipeline } from '../../sim/index.ts';
+import { createAdvisor } from '../../sim/index.ts';
 import { createEngine } from './engine.ts';
 
 // a message to ourselves is taken after those already waiting, and unlike a timer it is not held back
@@ -10,4 +10,4 @@ const takeBreath = () =>
     turns.port2.postMessage(null);
   });
 
-expose(createEngine(createPipeline(), takeBreath));
+expose(createEngine(createAdvisor(), takeBreath));

@@ -1,7 +1,7 @@
 import {
+  type AdvisedLinkAnswers,
   type Float,
   type Hardware,
-  type LinkAnswers,
   type Mm,
   measureReach,
   type PlacedEye,
@@ -65,7 +65,7 @@ function known<Value>(outcome: Seen<Value> | undefined): Value | undefined {
 type Part<Value> = { readonly [Name in keyof Value]?: Value[Name] | undefined };
 
 function picture(
-  answers: readonly Part<Pick<LinkAnswers, 'wetted' | 'float'>>[],
+  answers: readonly Part<Pick<AdvisedLinkAnswers, 'wetted' | 'float'>>[],
   bait: Part<{ readonly hardware: Hardware; readonly assembled: Float }>,
   shown: View['shown'],
   kept: boolean,

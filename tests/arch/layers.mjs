@@ -20,7 +20,7 @@ export const SIM_BESIDE = ['equations'];
 
 /** The files that stand in sim/ itself: the first belong to the ground, the others on top, lowest first. */
 const GROUND_FILES = ['frames', 'warnings'];
-export const SIM_TOP = ['steps', 'pipeline', 'index'];
+export const SIM_TOP = ['steps', 'pipeline', 'advice', 'index'];
 export const SIM_FILES = [...GROUND_FILES, ...SIM_TOP];
 
 /** The packages sim/ may import, and from where. */

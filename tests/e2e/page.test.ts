@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
-import { baitVerdict, createPipeline, type DesignFile, type Float, linkVerdict, type Step } from '../../sim/index.ts';
+import { baitVerdict, type DesignFile, type Float, linkVerdict, type Step } from '../../sim/index.ts';
+import { createPipeline } from '../../sim/pipeline.ts';
 import { launch } from '../support/browser.ts';
 
 const url = inject('url');

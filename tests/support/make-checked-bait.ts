@@ -1,3 +1,4 @@
+import type { LinkPlan } from '../../sim/ballast/plan.ts';
 import { evaluateDesign } from '../../sim/design/validate.ts';
 import type { Accuracy } from '../../sim/hydro/accuracy.ts';
 import type { Attitudes, OtherRest } from '../../sim/hydro/attitudes.ts';
@@ -64,6 +65,32 @@ export function makeAttitudes(others: readonly OtherRest[] = []): Attitudes {
   return { others, firstIsNeutral: false, firstShare: others.length === 0 ? 1 : 0.75, starts: 162 };
 }
 
+/** A link that rests as it should without lead, unless changes say otherwise. */
+export function makePlan(link: number, name: string, changes: Partial<LinkPlan> = {}): LinkPlan {
+  return {
+    link,
+    name,
+    need: {
+      net: 0.02,
+      up: [0, 0, 1],
+      along: [1, 0, 0],
+      across: [0, 1, 0],
+      buoyancy: [30, 0, 0],
+      about: [30, 0, 0],
+      moment: { along: 0, across: 0 },
+      stiffness: { trim: 800, heel: 60 },
+    },
+    place: null,
+    state: 'enough',
+    holes: [],
+    lead: 0,
+    left: { trim: 0, net: 0.02 },
+    last: null,
+    why: null,
+    ...changes,
+  };
+}
+
 /**
  * The plain bait of two links with answers written down by hand, no two of them alike, so that a report shows which
  * answer stands where. They do not follow from each other.
@@ -122,6 +149,8 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
         float: makeFloat({ trim: Math.PI / 60, up: [Math.sin(Math.PI / 60), 0, Math.cos(Math.PI / 60)] }),
         accuracy: makeAccuracy(),
         attitudes: makeAttitudes([BELLY_UP]),
+        cures: [],
+        forgiveness: { perMm: 0.02, perGram: [0.3, -0.25], hung: [] },
       },
       {
         spec: tail,
@@ -135,6 +164,8 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
           film: { edge: 110, force: 0.82, draft: null, heel: null, trim: null, tooClose: true },
         }),
         attitudes: makeAttitudes(),
+        cures: [],
+        forgiveness: null,
       },
     ],
     assembledAccuracy: makeAccuracy(),
@@ -153,6 +184,20 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
       met: false,
       offMark: [],
     },
+    ballast: { links: [makePlan(0, 'head'), makePlan(1, 'tail')], holes: [] },
+    planned: {
+      floats: [makeFloat(), makeFloat({ proud: 1.5 })],
+      assembled: makeFloat({ proud: 2.75 }),
+      target: {
+        assembled: { up: [0, 0, 1], offset: 15, netWet: null },
+        links: [],
+        checks: [{ what: 'proud', wanted: 3, got: 2.75, tolerance: 0.5, met: true }],
+        met: true,
+        offMark: [],
+      },
+      holes: [],
+    },
+    whatIfs: [],
     warnings: [
       {
         code: 'wall-thin',

@@ -1,4 +1,4 @@
-import type { OtherParts } from '../../ballast/settle.ts';
+import type { OtherParts } from '../../ballast/refloat.ts';
 import { ownerAt } from '../../links/cut.ts';
 import { placeHole } from '../../mass/hole.ts';
 import { placeHanger } from '../../mass/place.ts';

@@ -1,4 +1,4 @@
-import type { floatWith, OtherParts } from '../../ballast/settle.ts';
+import type { OtherParts, Refloated } from '../../ballast/refloat.ts';
 import type { TargetAnswer } from '../../ballast/target.ts';
 import type { Hanger, Joint, Setup } from '../../design/design.ts';
 import type { DesignFile } from '../../design/file.ts';
@@ -45,7 +45,6 @@ export interface MeantDigits {
 
 /** What cures are tried on: the bait floated once more with other parts in it. */
 export type Refloat = (other: OtherParts) => Refloated;
-export type Refloated = ReturnType<typeof floatWith>;
 
 /** What is known only when all else is: until then no cure is looked for, since that takes longer than a picture may wait. */
 export interface Late {

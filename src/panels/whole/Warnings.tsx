@@ -1,11 +1,11 @@
-import { type BaitAnswers, restated, withEdit } from '../../../sim/index.ts';
+import { type AdvisedBaitAnswers, restated, withEdit } from '../../../sim/index.ts';
 import { makeEdit } from '../../document/commands.ts';
 import { useAnswers } from '../../engine/answers.ts';
 import { pick, useView } from '../../view/view.ts';
 import { warnedPart } from './warned-part.ts';
 import { warningsToMind } from './warnings-to-mind.ts';
 
-type Warning = BaitAnswers['warnings'][number];
+type Warning = AdvisedBaitAnswers['warnings'][number];
 
 /** More than three and none is read. */
 const SHOWN_WARNINGS = 3;

@@ -1,6 +1,6 @@
-import type { BaitAnswers, Hardware } from '../../../sim/index.ts';
+import type { AdvisedBaitAnswers, Hardware } from '../../../sim/index.ts';
 
-type Warning = BaitAnswers['warnings'][number];
+type Warning = AdvisedBaitAnswers['warnings'][number];
 
 /** The part that a warning is about, as the view picks it: `hole:NAME`; null where there is none to pick. */
 export function warnedPart(

@@ -1,4 +1,4 @@
-import type { BaitAnswers } from '../../../sim/index.ts';
+import type { AdvisedBaitAnswers } from '../../../sim/index.ts';
 
 /**
  * The warnings to list: all of them where they have come, else those that come with the picture. How else a bait can
@@ -7,6 +7,6 @@ import type { BaitAnswers } from '../../../sim/index.ts';
 export function warningsToMind({
   allWarnings,
   warnings = [],
-}: Pick<Partial<BaitAnswers>, 'allWarnings' | 'warnings'>): BaitAnswers['warnings'] {
+}: Pick<Partial<AdvisedBaitAnswers>, 'allWarnings' | 'warnings'>): AdvisedBaitAnswers['warnings'] {
   return (allWarnings ?? warnings).filter(({ code }) => code !== 'other-rest');
 }

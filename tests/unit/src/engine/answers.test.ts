@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, test } from 'vitest';
-import { createPipeline, type DesignFile, type Step } from '../../../../sim/index.ts';
+import type { DesignFile, Step } from '../../../../sim/index.ts';
+import { createPipeline } from '../../../../sim/pipeline.ts';
 import { type Answers, answersStore, markAsked, takeFault, takeReport } from '../../../../src/engine/answers.ts';
 import { type Detail, type Report, stepKey } from '../../../../src/engine/protocol.ts';
 import { makeDesignFile } from '../../../support/make-design.ts';

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { createPipeline, type DesignFile } from '../../../../sim/index.ts';
+import type { DesignFile } from '../../../../sim/index.ts';
+import { createPipeline } from '../../../../sim/pipeline.ts';
 import type { Answers } from '../../../../src/engine/answers.ts';
 import { besideOf } from '../../../../src/engine/beside.ts';
 import { makeDesignFile } from '../../../support/make-design.ts';

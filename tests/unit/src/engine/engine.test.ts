@@ -1,5 +1,6 @@
 import { expect, test, vi } from 'vitest';
-import { createPipeline, type DesignFile, type Step } from '../../../../sim/index.ts';
+import type { DesignFile, Step } from '../../../../sim/index.ts';
+import { createPipeline } from '../../../../sim/pipeline.ts';
 import { createEngine } from '../../../../src/engine/engine.ts';
 import type { Ask, Detail, Report, Told } from '../../../../src/engine/protocol.ts';
 import { makeDesignFile } from '../../../support/make-design.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { valueAt, withValueAt } from '../../../../../sim/design/place.ts';
-import { createPipeline, type Design, type DesignFile, issueLine } from '../../../../../sim/index.ts';
+import { type Design, type DesignFile, issueLine } from '../../../../../sim/index.ts';
+import { createPipeline } from '../../../../../sim/pipeline.ts';
 import { type Field, isSame } from '../../../../../src/panels/margin/field.ts';
 import {
   bodyFields,

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { type Accuracy, createPipeline, type DesignFile, type Digits, type Float } from '../../../../../sim/index.ts';
+import type { Accuracy, DesignFile, Digits, Float } from '../../../../../sim/index.ts';
+import { createPipeline } from '../../../../../sim/pipeline.ts';
 import { floatRows } from '../../../../../src/panels/numbers/float-rows.ts';
 import { makeDesignFile } from '../../../../support/make-design.ts';
 

@@ -1,0 +1,307 @@
+import { acceptHoles } from './ballast/accept.ts';
+import type { Cure, WhatIfRow } from './ballast/advised.ts';
+import { type PinLoad, planChamber, planTogether } from './ballast/carry.ts';
+import { type CureKind, cureTrials } from './ballast/cures.ts';
+import { needOf } from './ballast/need.ts';
+import { type BaitParts, keptLedger, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
+import { settlePlan } from './ballast/settle.ts';
+import { type WhatIf, whatIfsOf } from './ballast/what-ifs.ts';
+import { mergedHoles } from './ballast/whole.ts';
+import { type ProposedEdit, withEdit } from './design/edit.ts';
+import type { DesignFile } from './design/file.ts';
+import { ok } from './flow/outcome.ts';
+import { share } from './flow/share.ts';
+import { bodyOf } from './hydro/bait-body.ts';
+import type { Float } from './hydro/float.ts';
+import { linkTree } from './hydro/link-tree.ts';
+import { createPipeline, type Pipeline, type Request } from './pipeline.ts';
+import type { BaitAnswers, LinkAnswers, Step } from './steps.ts';
+import { METALS } from './tables/metals.ts';
+import type { Gram, Radian } from './units/brand.ts';
+import { radianFromDegree } from './units/convert.ts';
+
+/** What a float test asks before pins are glued in. Common practice. */
+const LEVEL_RAD: Radian = radianFromDegree(2);
+
+/**
+ * The recipe with advice after it, at full detail: for each link that cannot be ballasted what would cure that, and what
+ * becomes of the setup in other water, with other hooks, coats and wood. Each is a change of the design that runs through
+ * the same recipe. Both lists are told again as they grow, so that whoever drains them can stop between two changes.
+ */
+export function createAdvisor(): Pipeline {
+  const main = createPipeline();
+  // changed designs have a memory of their own: what they share with the design is worked out once for all of them
+  const aside = createPipeline();
+  let last: { readonly file: DesignFile; readonly setup: string | null; readonly told: readonly Step[] } | null = null;
+
+  function* steps(file: DesignFile, request: Request): Generator<Step, void, void> {
+    const run = emptyRun();
+    for (const step of main.steps(file, request)) {
+      note(run, step);
+      yield step;
+    }
+    if (request.detail === 'drag') return;
+    if (last?.file === file && last.setup === request.setup) {
+      yield* last.told;
+      return;
+    }
+    const told: Step[] = [];
+    const known = plannedOf(run);
+    const shared = (step: Step): Step => {
+      const before = last?.told.find(({ name, link }) => name === step.name && link === step.link);
+      return { ...step, outcome: share(before?.outcome, step.outcome) } as Step;
+    };
+    for (const spec of run.bait.links ?? []) {
+      const cures = yield* toLast(known ? curesOf(file, known, spec.index) : blocked('cures', spec.index));
+      told.push(shared(cures));
+      yield shared(cures);
+    }
+    const whatIfs = yield* toLast(known ? rowsOf(file, known) : blocked('whatIfs', null));
+    told.push(shared(whatIfs));
+    yield shared(whatIfs);
+    last = { file, setup: request.setup, told };
+  }
+
+  function* curesOf(file: DesignFile, run: Planned, index: number): Generator<Step, void, void> {
+    const cures: Cure[] = [];
+    const told = (): Step => ({ name: 'cures', link: index, outcome: ok([...cures]) });
+    yield told();
+    const plan = run.ballast.links[index];
+    if (plan.state !== 'cannot') return;
+    const { design, setup } = run;
+    const [bait, links] = [baitPartsOf(run), linkPartsOf(run)];
+    const has = (kind: CureKind) => cures.some((cure) => cure.kind === kind);
+    const withHoles = (
+      kind: CureKind,
+      { says, sets }: ProposedEdit,
+      plans: readonly LinkPlan[],
+      pin: PinLoad | null,
+    ): Cure | null => {
+      const holes = mergedHoles(links, plans);
+      const settled = settlePlan({
+        ...bait,
+        links,
+        holes,
+        target: setup.target,
+        linkTargets: setup.linkTargets,
+        length: design.body.length,
+      });
+      const [link, { assembled, target }] = [settled.floats[index], settled];
+      if (Math.abs(assembled.trim - setup.target.trim) > LEVEL_RAD || Math.abs(assembled.heel) > LEVEL_RAD) return null;
+      const lead = plans[index].holes.reduce((sum, hole) => sum + (hole.lead?.mass ?? 0), 0);
+      const edit = { says, sets: [...sets, ...acceptHoles(file, design, setup, holes).sets] };
+      return { kind, edit, after: { link, assembled, lead, met: target.met, pin } };
+    };
+
+    for (const { joint, beside } of pinnedNeighbours(run, index)) {
+      if (has('neighbour')) break;
+      const together = planTogether(bait, links[index], plan, links[beside], design.joints[joint].x);
+      if (!together) continue;
+      const plans = run.ballast.links.with(index, together.own).with(beside, together.neighbour);
+      const says = `put the rest of its lead into ${links[beside].spec.name}, and let the pin carry the difference`;
+      const cure = withHoles('neighbour', { says, sets: [] }, plans, together.pin);
+      if (cure) cures.push(cure);
+      yield told();
+    }
+    const hollowed = planChamber(bait, links[index], plan);
+    if (hollowed) {
+      const says = `seal an air chamber into ${links[index].spec.name}, and ballast it round that`;
+      const cure = withHoles('chamber', { says, sets: [] }, run.ballast.links.with(index, hollowed), null);
+      if (cure) cures.push(cure);
+      yield told();
+    }
+    for (const { kind, edit, shop } of cureTrials({ file, design, setup, bait, link: links[index], plan })) {
+      if (has(kind)) continue;
+      const inShop = shop && planLink({ ...bait, shop }, links[index]);
+      const cure = inShop
+        ? inShop.state === 'cannot'
+          ? null
+          : withHoles(kind, edit, run.ballast.links.with(index, inShop), null)
+        : tried(file, run, index, kind, edit);
+      if (cure) cures.push(cure);
+      yield told();
+    }
+  }
+
+  /** A change run through the recipe; null where the link still cannot be ballasted, or the bait not be made. */
+  function tried(file: DesignFile, { setup }: Planned, index: number, kind: CureKind, edit: ProposedEdit): Cure | null {
+    const changed = withEdit(file, edit);
+    const run = emptyRun();
+    for (const step of aside.steps(changed, { setup: setup.name, detail: 'full' })) {
+      if (step.outcome.status === 'failed') return null;
+      note(run, step);
+      if (step.name === 'plan' && step.link === index && run.links[index].plan?.state === 'cannot') return null;
+      if (step.name === 'planned') break;
+    }
+    const { design, setup: now, ballast, planned } = run.bait;
+    if (!design || !now || !ballast || !planned) return null;
+    const link = planned.floats[index];
+    if (Math.abs(link.trim - now.target.trim) > LEVEL_RAD || Math.abs(link.heel) > LEVEL_RAD) return null;
+    const accepted = acceptHoles(changed, design, now, ballast.holes);
+    return {
+      kind,
+      edit: { says: edit.says, sets: [...edit.sets, ...accepted.sets] },
+      after: {
+        link,
+        assembled: planned.assembled,
+        lead: ballast.links[index].lead,
+        met: planned.target.met,
+        pin: null,
+      },
+    };
+  }
+
+  function* rowsOf(file: DesignFile, run: Planned): Generator<Step, void, void> {
+    const rows: WhatIfRow[] = [];
+    const told = (): Step => ({ name: 'whatIfs', link: null, outcome: ok([...rows]) });
+    yield told();
+    const leadNow = leadWanted(run);
+    for (const question of whatIfsOf(file, run.design, run.setup)) {
+      const row = answered(file, run, question, leadNow);
+      if (row) rows.push(row);
+      yield told();
+    }
+  }
+
+  function answered(
+    file: DesignFile,
+    now: Planned,
+    { name, edit, sameTarget }: WhatIf,
+    leadNow: Gram,
+  ): WhatIfRow | null {
+    const run = emptyRun();
+    for (const step of aside.steps(withEdit(file, edit), { setup: now.setup.name, detail: 'full' })) {
+      if (step.outcome.status === 'failed') return null;
+      note(run, step);
+      if (step.name === 'target') break;
+    }
+    const { assembled } = run.bait;
+    const before = now.assembled;
+    if (!assembled) return null;
+    if (!sameTarget) return { ...rowOf(name, assembled, before), lead: null };
+    const floated = floatedOf(run);
+    if (!floated) return null;
+    const mass = leadWanted(floated);
+    return { ...rowOf(name, before, before), lead: { mass, change: mass - leadNow } };
+  }
+
+  return { steps };
+}
+
+/** What has been told of a design. */
+interface Run {
+  readonly bait: Partial<BaitAnswers>;
+  readonly links: Partial<LinkAnswers>[];
+}
+
+function emptyRun(): Run {
+  return { bait: {}, links: [] };
+}
+
+function note({ bait, links }: Run, { name, link, outcome }: Step): void {
+  if (outcome.status !== 'ok') return;
+  if (link === null) Object.assign(bait, { [name]: outcome.value });
+  else {
+    links[link] ??= {};
+    Object.assign(links[link], { [name]: outcome.value });
+  }
+}
+
+const FLOATED = ['design', 'setup', 'water', 'hull', 'links', 'hardware', 'assembled', 'target'] as const;
+type Floated = Pick<BaitAnswers, (typeof FLOATED)[number]> & {
+  readonly made: readonly Pick<LinkAnswers, 'solid' | 'wetted'>[];
+};
+type Planned = Floated & Pick<BaitAnswers, 'ballast' | 'planned'>;
+
+/** All that is known of a bait that floats; null where something stands against it. */
+function floatedOf({ bait, links }: Run): Floated | null {
+  const isWhole =
+    FLOATED.every((name) => bait[name] !== undefined) && links.every(({ solid, wetted }) => solid && wetted);
+  return isWhole ? ({ ...bait, made: links } as Floated) : null;
+}
+
+function plannedOf(run: Run): Planned | null {
+  return run.bait.ballast && run.bait.planned ? (floatedOf(run) as Planned | null) : null;
+}
+
+function blocked(name: 'cures' | 'whatIfs', link: number | null): Iterable<Step> {
+  return [{ name, link, outcome: { status: 'blocked', by: ['planned'] } } as Step];
+}
+
+/** Tells everything, and gives what was told last. */
+function* toLast(steps: Iterable<Step>): Generator<Step, Step, void> {
+  let last: Step | null = null;
+  for (const step of steps) {
+    if (last) yield last;
+    last = step;
+  }
+  if (!last) throw new Error('an advice that tells nothing');
+  return last;
+}
+
+function baitPartsOf({ hull, water, design: { wood, shop }, setup: { coats } }: Floated): BaitParts {
+  return { hull, water, wood, shop, coats };
+}
+
+function linkPartsOf({ design, links, made, hardware, target }: Floated): readonly LinkParts[] {
+  return links.map((spec, i): LinkParts => {
+    const own = <Item extends { readonly link: number }>(items: readonly Item[]) =>
+      items.filter(({ link }) => link === i);
+    const fins = own(hardware.fins);
+    const { solid, wetted } = made[i];
+    return {
+      spec,
+      link: design.links[i],
+      solid,
+      wetted,
+      trees: { skin: linkTree(wetted.mesh), fins: fins.map(({ mesh }) => linkTree(mesh)) },
+      hardware: {
+        eyes: own(hardware.eyes),
+        pins: own(hardware.pins),
+        holes: own(hardware.holes),
+        fittings: own(hardware.fittings),
+        fins,
+        finFaults: hardware.finFaults,
+      },
+      hung: own(hardware.hung),
+      aim: target.links[i],
+    };
+  });
+}
+
+/** Links that a hinge pin joins to this one: the nearer to the middle of the bait first, where there is more wood. */
+function pinnedNeighbours({ links, hardware }: Floated, index: number): readonly { joint: number; beside: number }[] {
+  const pinned = new Set(hardware.pins.map(({ joint }) => joint));
+  const sides = [
+    { joint: index - 1, beside: index - 1 },
+    { joint: index, beside: index + 1 },
+  ].filter(({ joint, beside }) => pinned.has(joint) && beside >= 0 && beside < links.length);
+  const middle = (links.length - 1) / 2;
+  return sides.toSorted((a, b) => Math.abs(a.beside - middle) - Math.abs(b.beside - middle));
+}
+
+/** Lead that all links together want, each for its aim: N ρ_lead/(ρ_lead - ρ_wood), the share of lead that counts in wood. */
+function leadWanted(floated: Floated): Gram {
+  const bait = baitPartsOf(floated);
+  const lead = bait.shop.lead[0]?.density ?? METALS.lead.value;
+  return linkPartsOf(floated).reduce((sum, parts) => {
+    const { net } = needOf(bodyOf([parts.trees], [keptLedger(bait, parts)], parts.hung, bait.water), parts.aim);
+    const wood = parts.link.density ?? bait.wood.density;
+    return sum + Math.max(0, net / (1 - wood / lead));
+  }, 0);
+}
+
+function rowOf(name: string, after: Float, before: Float): Omit<WhatIfRow, 'lead'> {
+  return {
+    name,
+    state: after.state,
+    netWet: after.netWet,
+    trim: after.trim,
+    proud: after.proud,
+    change: {
+      netWet: after.netWet - before.netWet,
+      trim: after.trim - before.trim,
+      proud: after.proud === null || before.proud === null ? null : after.proud - before.proud,
+    },
+  };
+}
