@@ -1,5 +1,6 @@
 import { forgivenessOf } from './ballast/forgiveness.ts';
 import { type BaitParts, holesBefore, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
+import { refloat } from './ballast/refloat.ts';
 import { settlePlan } from './ballast/settle.ts';
 import { type Aim, checkTarget, type TargetAnswer } from './ballast/target.ts';
 import { type BallastPlan, planBallast } from './ballast/whole.ts';
@@ -24,6 +25,7 @@ import type { FixedHardware, Hardware, PlacedFin, PlacedHung } from './mass/plac
 import { checkSound } from './mass/sound.ts';
 import { wallOf } from './mass/wall.ts';
 import { type BareSolid, type Detail, measureSolid, meshLink, type Wetted, wetLink } from './mesh/wetted.ts';
+import type { Drawn, Refloat, WarnParts } from './out/warn/parts.ts';
 import { warn } from './out/warn.ts';
 import { warnOfAll } from './out/warn-of-all.ts';
 import type { Step, WallAnswer } from './steps.ts';
@@ -157,7 +159,16 @@ export function createPipeline(): Pipeline {
     const [wanted, wantedOfLinks] = [chosen((s) => s.target), chosen((s) => s.linkTargets)];
     const target = bait.target(wanted, wantedOfLinks, links, length, wetted, floats, assembled);
     yield { name: 'target', link: null, outcome: target };
-    const warnings = bait.warnings(water, hull, links, hardware, wetted, floats, assembled, target);
+    const drawn = bait.drawn(
+      joints,
+      read((d) => d.hangers),
+      read((d) => d.shop.wall),
+      read((d) => d.setups),
+      part(setup, 'setup', setupNumber(design)),
+      ok(file),
+    );
+    const warnParts = bait.warnParts(water, hull, links, hardware, wetted, floats, assembled, target, drawn);
+    const warnings = bait.warnings(warnParts);
     yield { name: 'warnings', link: null, outcome: warnings };
     const walls = bait.walls(hull, fixed, links);
     yield { name: 'walls', link: null, outcome: walls };
@@ -227,19 +238,14 @@ export function createPipeline(): Pipeline {
       ? rests[0]
       : bait.attitudes(trees, ledgers, roughTrees, roughLedgers, allHung, water, assembled);
     yield { name: 'assembledAttitudes', link: null, outcome: assembledAttitudes };
+    const tried = bait.refloat(baitParts, linkParts, wanted, wantedOfLinks, length);
     const allWarnings = bait.allWarnings(
-      water,
-      hull,
-      links,
-      hardware,
-      wetted,
-      floats,
-      assembled,
-      target,
+      warnParts,
       bait.accuracies(accuracies),
       bait.rests(rests),
       assembledAccuracy,
       assembledAttitudes,
+      tried,
     );
     yield { name: 'allWarnings', link: null, outcome: allWarnings };
   }
@@ -266,7 +272,7 @@ interface Made {
 }
 
 /** What every warning is read from. */
-const WARNED_OF = ['water', 'hull', 'links', 'hardware', 'wetted', 'float', 'assembled', 'target'] as const;
+const WARNED_OF = ['water', 'hull', 'links', 'hardware', 'wetted', 'float', 'assembled', 'target', 'design'] as const;
 
 function createBaitStages() {
   return {
@@ -335,7 +341,25 @@ function createBaitStages() {
           assembled,
         }),
     ),
-    warnings: createStage(
+    drawn: createStage(
+      ['design', 'design', 'design', 'design', 'setup', 'design'],
+      (
+        joints: Design['joints'],
+        hangers: Design['hangers'],
+        wall: Mm,
+        setups: readonly Setup[],
+        setup: number,
+        { joints: writtenJoints, hangers: writtenHangers, setups: writtenSetups }: DesignFile,
+      ): Drawn => ({
+        joints,
+        hangers,
+        wall,
+        setups,
+        setup,
+        file: { joints: writtenJoints, hangers: writtenHangers, setups: writtenSetups },
+      }),
+    ),
+    warnParts: createStage(
       WARNED_OF,
       (
         water: WaterAnswer,
@@ -346,8 +370,11 @@ function createBaitStages() {
         floats: readonly Float[],
         assembled: Float,
         target: TargetAnswer,
-      ) => warn({ water, hull, links, hardware, wetted, floats, assembled, target }),
+        drawn: Drawn,
+      ): WarnParts => ({ water, hull, links, hardware, wetted, floats, assembled, target, drawn }),
+      'whole',
     ),
+    warnings: createStage(['target'], (parts: WarnParts) => warn(parts)),
     baitParts: createStage(
       ['hull', 'design', 'setup', 'water', 'design'],
       (hull: Hull, wood: Wood, coats: readonly Coat[], water: WaterAnswer, shop: Shop): BaitParts => ({
@@ -360,6 +387,19 @@ function createBaitStages() {
       'whole',
     ),
     linkParts: createList<LinkParts>('float'),
+    refloat: createStage(
+      ['setup', 'float', 'setup', 'setup', 'design'],
+      (
+        shared: BaitParts,
+        links: readonly LinkParts[],
+        target: Target,
+        linkTargets: Setup['linkTargets'],
+        length: Mm,
+      ): Refloat =>
+        (other) =>
+          refloat({ ...shared, links, target, linkTargets, length }, other),
+      'whole',
+    ),
     plans: createList<LinkPlan>('plan'),
     ballast: createStage(
       ['setup', 'float', 'plan', 'setup'],
@@ -386,25 +426,25 @@ function createBaitStages() {
       (...parts: TwoMeshes) => attitudesOf(...parts),
     ),
     allWarnings: createStage(
-      [...WARNED_OF, ...(['accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes'] as const)],
+      ['target', 'accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes', 'float'],
       (
-        water: WaterAnswer,
-        hull: Hull,
-        links: readonly LinkSpec[],
-        hardware: Hardware,
-        wetted: readonly Wetted[],
-        floats: readonly Float[],
-        assembled: Float,
-        target: TargetAnswer,
+        parts: WarnParts,
         accuracies: readonly Accuracy[],
         rests: readonly Attitudes[],
         accuracy: Accuracy,
         attitudes: Attitudes,
+        refloat: Refloat,
       ) =>
         warnOfAll({
-          parts: { water, hull, links, hardware, wetted, floats, assembled, target },
-          whole: { float: assembled, accuracy, attitudes },
-          links: links.map(({ name }, i) => ({ name, float: floats[i], accuracy: accuracies[i], attitudes: rests[i] })),
+          parts,
+          refloat,
+          whole: { float: parts.assembled, accuracy, attitudes },
+          links: parts.links.map(({ name }, i) => ({
+            name,
+            float: parts.floats[i],
+            accuracy: accuracies[i],
+            attitudes: rests[i],
+          })),
         }),
     ),
   };
