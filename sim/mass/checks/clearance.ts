@@ -74,9 +74,7 @@ export function clearanceIssues(spec: LinkSpec, hardware: FixedHardware, pathOf:
       // two runs of one bore meet nothing but each other
       if (rod.path === other.path && rod.name === other.name) return [];
       if (farApart(rod, other)) return [];
-      // the thicker keeps its flat ends; the thinner is taken as round-ended, which errs by less than its radius
-      const [thick, thin] = rod.radius > other.radius ? [rod, other] : [other, rod];
-      const clear = segmentCylinderDistance(thin.segment, { ...thick.segment, radius: thick.radius }) - thin.radius;
+      const clear = clearBetween(rod, other);
       return clear > 0 ? [] : [meeting(rod, other.name, other.path, clear)];
     }),
   );
@@ -92,6 +90,29 @@ export function clearanceIssues(spec: LinkSpec, hardware: FixedHardware, pathOf:
     });
   });
   return [...crossing, ...slotted];
+}
+
+/** Between two rods; as deep as they run into each other where negative. */
+function clearBetween(rod: Rod, other: Rod): Mm {
+  const side = alongside(rod, other);
+  if (side) return side.ends > 0 ? Math.hypot(Math.max(0, side.flanks), side.ends) : side.flanks;
+  // the thicker keeps its flat ends; the thinner is taken as round-ended, which errs by less than its radius
+  const [thick, thin] = rod.radius > other.radius ? [rod, other] : [other, rod];
+  return segmentCylinderDistance(thin.segment, { ...thick.segment, radius: thick.radius }) - thin.radius;
+}
+
+/** Of two rods along one of the axes, such as a pair of holes from either flank: gaps between flanks and between flat ends. */
+function alongside(rod: Rod, other: Rod): { readonly flanks: Mm; readonly ends: Mm } | null {
+  const isAlong = ({ segment: { from, to } }: Rod, axis: number) =>
+    [0, 1, 2].every((each) => each === axis || from[each] === to[each]);
+  const axis = [0, 1, 2].find((each) => isAlong(rod, each) && isAlong(other, each));
+  if (axis === undefined) return null;
+  const [a, b] = [rod.segment, other.segment];
+  const beside = Math.hypot(...[0, 1, 2].map((each) => (each === axis ? 0 : a.from[each] - b.from[each])));
+  const ends =
+    Math.max(Math.min(a.from[axis], a.to[axis]), Math.min(b.from[axis], b.to[axis])) -
+    Math.min(Math.max(a.from[axis], a.to[axis]), Math.max(b.from[axis], b.to[axis]));
+  return { flanks: beside - rod.radius - other.radius, ends };
 }
 
 /** The box round a slot. */

@@ -134,8 +134,9 @@ describe('a link that cannot have the ballast that it lacks', () => {
   });
 
   test('has room, and yet none that makes it stand', () => {
-    // as much as 0.3 g may be added to a tall light body, whose lead would have to weigh much more to right it
-    const file = bareBait({ pieces: 1, hangers: [], setup: { hung: [], target: { net_wet_g: 0 } } });
+    // as much as 1.5 g may be added to a tall light body, whose lead would have to weigh much more to right it
+    const shop = { drills: DRILLS.slice(3), lead: LEAD.slice(0, 1) };
+    const file = bareBait({ pieces: 1, hangers: [], shop, setup: { hung: [], target: { net_wet_g: 0 } } });
     const { netWet, gm } = floatOf(file);
     expect(gm).toBeGreaterThan(0);
     const [plan] = planOf({ ...file, setups: [{ ...file.setups[0], ...hung(netWet + 1.5) }] });
