@@ -120,8 +120,10 @@ function bestOfEach(
     for (let depth = firstDepth(lane); depth <= last + 1e-9; depth += DEPTH_MM) {
       // what no deeper hole of the lane can beat is out of the running from here on
       const bound = lowestFrom(lane, depth, need);
-      const counts = [1, 2, 3].filter((count) => bound < heightOf(best[count - 1]));
-      if (counts.length === 0) break;
+      const running = [1, 2, 3].filter((count) => bound < heightOf(best[count - 1]));
+      if (running.length === 0) break;
+      const counts = running.filter((count) => mayHold(lane, depth, need, filling, count));
+      if (counts.length === 0) continue;
       const cut = cutAt(lane, depth, need, filling);
       for (const count of counts) {
         best[count - 1] = lowestOf(cut, need, count, within, best[count - 1]);
@@ -272,6 +274,27 @@ function cutAt(lane: Lane, depth: Mm, need: Need, filling: Filling): Cut {
   return { lane, depth, seats, unit };
 }
 
+/**
+ * Whether so many of the roomiest holes of a lane at a depth could hold what is wanted. On the safe side, and without the
+ * mouths of the holes, which are dear: as if the skin took nothing off their plugs.
+ */
+function mayHold(lane: Lane, depth: Mm, need: Need, filling: Filling, count: number): boolean {
+  const pair = lane.from === 'flanks' ? 2 : 1;
+  const { inPoint, perMm } = fillingOf(lane);
+  const room: number[] = [];
+  for (const { leadFrom, depthTo } of lane.stations) {
+    if (depth <= depthTo + 1e-9) room.push(inPoint + (depth - leadFrom) * perMm);
+  }
+  const units = room
+    .toSorted((a, b) => b - a)
+    .slice(0, count)
+    .reduce((sum, each) => sum + Math.max(0, each), 0);
+  const { diameter } = lane.drill;
+  const hole = (Math.PI / 4) * diameter ** 2 * (depth + pointHeight(lane.drill) / 3);
+  const plugs = pair * count * hole * Math.max(0, filling.plug - filling.wood * (1 + filling.soakShare));
+  return units + 1 >= (need.net - plugs) / (pair * LEAD_G * (1 - filling.plug / lane.stock.density));
+}
+
 /** How lead fills a hole of a lane: units in the drill's point, which what is poured fills first, and units for each mm. */
 function fillingOf({ stock, drill }: Lane): { readonly inPoint: number; readonly perMm: number } {
   const point = pointHeight(drill);
@@ -390,17 +413,18 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
     }
   };
 
-  const roomiest = seats.reduce((most, seat) => Math.max(most, seat.most), 0);
-  const heaviest = seats.reduce((most, seat) => Math.max(most, seat.empty), Number.NEGATIVE_INFINITY);
+  const range = rangeOf(cut, need, count, trim);
   const choose = (i: number, from: number, least: number, most: number, empty: Gram, rise: GramMm) => {
     const more = count - 1 - i;
-    for (let k = from; k < far; k++) {
+    // of the last seat the others and the moment leave few places
+    const [first, last] = more === 0 && i > 0 && isOrdered ? range.lastSeat(chosen, i, empty) : [0, far];
+    for (let k = Math.max(from, first); k < last; k++) {
       const seat = seats[k];
       if (i > 0 && seat.station.x - chosen[i - 1].station.x < lane.spacing) continue;
       const emptied = empty + seat.empty;
       const room = most + seat.most;
       // what the seats yet to be chosen can hold at best must be enough for the least that is then wanted
-      if (room + more * roomiest < Math.floor((need.net - emptied - more * heaviest) / unit)) continue;
+      if (room + more * range.roomiest < Math.floor((need.net - emptied - more * range.heaviest) / unit)) continue;
       chosen[i] = seat;
       // what the drill's point adds to the height of lead is in `lowest` already
       const emptyRise = rise + seat.rise[0] - unit * seat.raised[0];
@@ -415,6 +439,80 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
   };
   choose(0, 0, 0, 0, 0, 0);
   return best;
+}
+
+/** What holds of all seats of a cut, and within which of them the last of several must stand. */
+interface Range {
+  readonly roomiest: number;
+  readonly heaviest: Gram;
+  /** First and one past the last seat that can be the last, after `prefix` chosen ones whose holes weigh `empty`. */
+  readonly lastSeat: (chosen: readonly Seat[], prefix: number, empty: Gram) => readonly [number, number];
+}
+
+/**
+ * Seen from the first chosen seat, no lead has a negative arm. The last seat must not stand so near that even as much lead
+ * as it can hold brings too little moment, nor so far that even as little as the others leave to it brings too much. Bounds
+ * on the safe side: every seat as roomy, and every hole as heavy, as the most and the least of them.
+ */
+function rangeOf({ seats, unit, depth }: Cut, need: Need, count: number, trim: Radian): Range {
+  let [roomiest, heaviest, lightest] = [0, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  let [mostMoment, leastMoment, leastRise, lowest] = [
+    Number.NEGATIVE_INFINITY,
+    Number.POSITIVE_INFINITY,
+    Number.POSITIVE_INFINITY,
+    Number.POSITIVE_INFINITY,
+  ];
+  for (const seat of seats) {
+    roomiest = Math.max(roomiest, seat.most);
+    heaviest = Math.max(heaviest, seat.empty);
+    lightest = Math.min(lightest, seat.empty);
+    mostMoment = Math.max(mostMoment, seat.moment[0]);
+    leastMoment = Math.min(leastMoment, seat.moment[0]);
+    leastRise = Math.min(leastRise, seat.rise[0] - unit * seat.raised[0]);
+    lowest = Math.min(lowest, seat.lowest);
+  }
+  const arms = seats.map(({ moment }) => moment[1] / unit);
+  const least = seats[0]?.least ?? 1;
+  const mostUnits = Math.max(0, Math.round((need.net - count * lightest) / unit) + 1);
+  const stiffest = need.stiffness.trim - count * leastRise - Math.max(0, mostUnits) * unit * Math.min(0, lowest);
+  // an aim that leans lets the height of lead tell, by less than its whole depth
+  const slack = Math.tan(trim) * Math.max(0, stiffest) + Math.abs(need.along[2]) * depth * mostUnits * unit + 1e-9;
+
+  const lastSeat = (chosen: readonly Seat[], prefix: number, empty: Gram): readonly [number, number] => {
+    const [a, b] = chosen;
+    let [own, held] = [0, 0];
+    for (let i = 0; i < prefix; i++) {
+      own += chosen[i].moment[0];
+      held += chosen[i].least;
+    }
+    const fewest = Math.round((need.net - empty - heaviest) / unit) - 1;
+    const total = Math.round((need.net - empty - lightest) / unit) + 1;
+    const start = a.moment[1] / unit;
+    const step = prefix === 2 ? b.moment[1] / unit - start : 0;
+    const bothEnds = [fewest * start, total * start];
+    const from = (need.moment.along - own - mostMoment - slack) / unit - Math.max(...bothEnds);
+    const to = (need.moment.along - own - leastMoment + slack) / unit - Math.min(...bothEnds);
+    const atMost = Math.min(roomiest, total - held);
+    if (atMost < least || total <= 0) return [0, 0];
+    const spared = prefix === 2 ? b.most : 0;
+    const atLeast = Math.max(least, fewest - a.most - spared);
+    const between = prefix === 2 ? Math.max(b.least, fewest - a.most - atLeast) * step : 0;
+    const near = start + (from - spared * step) / atMost;
+    const farthest = start + (to - between) / atLeast;
+    return [lowerBound(arms, near - 1e-9), lowerBound(arms, farthest + 1e-9)];
+  };
+  return { roomiest, heaviest, lastSeat };
+}
+
+/** How many of some numbers, in rising order, are less than a bound. */
+function lowerBound(rising: readonly number[], bound: number): number {
+  let [low, high] = [0, rising.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (rising[middle] < bound) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /**
