@@ -215,7 +215,8 @@ function lackOf(shop: Shop): 'drills' | 'lead' | 'drills that take the lead' | n
   return pairsOf(shop).length === 0 ? 'drills that take the lead' : null;
 }
 
-function fillingOf(bait: BaitParts, { link, solid, hardware }: LinkParts): Filling {
+/** What a hole in a link takes out and what is put in beside lead. */
+export function fillingOf(bait: BaitParts, { link, solid, hardware }: LinkParts): Filling {
   const soakShare = bait.coats.reduce((sum, coat) => sum + (coat.kind === 'soak-share' ? coat.share : 0), 0);
   return {
     wood: link.density ?? bait.wood.density,

@@ -1,12 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { createAdvisor } from '../../sim/advice.ts';
-import { planLink } from '../../sim/ballast/plan.ts';
+import { fillingOf, offersFor, planLink } from '../../sim/ballast/plan.ts';
+import { searchHoles } from '../../sim/ballast/search.ts';
 import { planBallast } from '../../sim/ballast/whole.ts';
 import type { DesignFile } from '../../sim/design/file.ts';
+import { bestByTrying } from '../support/every-plan.ts';
 import { ballastPartsOf } from '../support/planned-bait.ts';
 import { answersOf } from '../support/worked-bait.ts';
-import { atMost, type Row, timeRow, valueRow } from './rows.ts';
-import { timeOf } from './timing.ts';
+import { atLeast, atMost, type Row, timeRow, valueRow } from './rows.ts';
+import { timeInTurn, timeOf } from './timing.ts';
 
 /** Demos of two to five links. */
 const DEMOS = ['barn-door-180', 'slate-shad-140', 'millpond-280', 'copper-plate-200', 'withy-165'] as const;
@@ -18,7 +20,7 @@ const CURED = { demo: 'slate-shad-140', wall_mm: 3 } as const;
 
 /** The ballast plan of demos of two to five links, what a cure takes, and the table of what-ifs. */
 export function ballastRows(): readonly Row[] {
-  return [...DEMOS.flatMap(planRows), ...adviceRows()];
+  return [...DEMOS.flatMap(planRows), ...searchRows(), ...adviceRows()];
 }
 
 function read(demo: string): DesignFile {
@@ -37,6 +39,32 @@ function planRows(demo: string): readonly Row[] {
     });
     return timeRow(`plan, ${links.length} links, ${demo}, ${name}`, time, 'ms', atMost(PLAN_MS));
   });
+}
+
+/** A short link that wants little lead: trying every plan of a larger one takes minutes. */
+const SMALL = { demo: 'ditch-minnow-115', link: 2 } as const;
+
+/** The same answer by trying every plan there is, without leaving any out early. */
+function searchRows(): readonly Row[] {
+  const { links, ...bait } = ballastPartsOf(answersOf(read(SMALL.demo)));
+  const link = links[SMALL.link];
+  const { need } = planLink(bait, link);
+  const filling = fillingOf(bait, link);
+  const offers = offersFor(bait, link, need);
+  const lanes = offers.flatMap((offer) => offer.lane() ?? []);
+  const [ours, trying] = timeInTurn([
+    () => searchHoles(offers, need, filling),
+    () => bestByTrying(bait.hull, lanes, need, filling),
+  ]);
+  const found = searchHoles(offers, need, filling);
+  const wanted = bestByTrying(bait.hull, lanes, need, filling);
+  const what = `search, ${link.spec.name} link of ${SMALL.demo}`;
+  return [
+    timeRow(what, ours, 'ms', null),
+    timeRow(`${what}: every plan tried`, trying, 'ms', null),
+    valueRow(`${what}: every plan tried over ours`, trying.least / ours.least, '×', atLeast(10)),
+    valueRow(`${what}: lead lies apart by`, Math.abs((found?.height ?? 0) - (wanted?.height ?? 9)), 'mm', atMost(1e-9)),
+  ];
 }
 
 /** Time between one telling and the next: each change of the design is told of once it has been through the recipe. */
