@@ -4,10 +4,15 @@ import {
   makeEdgeMaterial,
   makeGhostMaterial,
   makeHiddenMaterial,
+  makeKeepOutEdgeMaterial,
+  makeKeepOutMaterial,
   makeMarkMaterial,
   makeOutlineMaterial,
   makePartMaterial,
   makeSurfaceMaterial,
+  makeWallEdgeMaterial,
+  makeWallGroundMaterial,
+  makeWallOutMaterial,
   makeWashMaterial,
   type Shared,
   setPalette,
@@ -44,6 +49,13 @@ export interface Looks {
   readonly finEdge: ShaderMaterial;
   readonly cutDepth: ShaderMaterial;
   readonly ghost: ShaderMaterial;
+  /** Where no lead may go, and the line round it. */
+  readonly keepOut: ShaderMaterial;
+  readonly keepOutEdge: ShaderMaterial;
+  /** The wall wanted round lead: where it is on the screen, its outline, and what of it comes out of the wood. */
+  readonly wallGround: ShaderMaterial;
+  readonly wallEdge: ShaderMaterial;
+  readonly wallOut: ShaderMaterial;
   /** Lines drawn over everything. */
   readonly mark: ShaderMaterial;
   readonly surface: ShaderMaterial;
@@ -86,6 +98,11 @@ export function makeLooks(shared: Shared): Looks {
     finEdge: makeEdgeMaterial(shared, 'fin'),
     cutDepth: makeCutDepthMaterial(),
     ghost: makeGhostMaterial(shared),
+    keepOut: makeKeepOutMaterial(shared),
+    keepOutEdge: makeKeepOutEdgeMaterial(shared),
+    wallGround: makeWallGroundMaterial(),
+    wallEdge: makeWallEdgeMaterial(shared),
+    wallOut: makeWallOutMaterial(shared),
     mark: makeMarkMaterial(shared),
     surface: makeSurfaceMaterial(shared),
     wash: makeWashMaterial(shared),
