@@ -29,7 +29,7 @@ export const LinkAndParts = memo(({ link, bait, shift }: LinkAndPartsProps) => {
       <Fins fins={bait.fins.filter(isOn)} />
       <Fittings fittings={bait.fittings.filter(isOn)} links={[link]} />
       <Hardware eyes={bait.eyes.filter(isOn)} pins={bait.pins.filter(isOn)} />
-      <Ballast holes={holes} />
+      <Ballast link={link} holes={holes} />
       <KeepOuts link={link} keepOuts={bait.keepOuts[bait.links.indexOf(link)] ?? []} holes={holes} />
     </Pulled>
   );

@@ -47,12 +47,13 @@ function WallMark({ marked: { hole, wall }, rank, shift }: WallMarkProps) {
   const { looks } = useTub();
   const amounts = useAmounts();
   const wanted = useAnswers(({ lastGood }) => lastGood.bait.design?.shop.wall);
+  const scale = useView((view) => view.sheet.scale);
   const lines = useMemo(() => {
-    const ends = dimensionLines(nearestOnCore(hole, wall.at), wall.at);
+    const ends = dimensionLines(nearestOnCore(hole, wall.at), wall.at, scale);
     const geometry = new BufferGeometry();
     geometry.setAttribute('position', new Float32BufferAttribute(ends.flat(), 3));
     return geometry;
-  }, [hole, wall]);
+  }, [hole, wall, scale]);
   useEffect(() => () => lines.dispose(), [lines]);
   const thin = wanted !== undefined && isThin(wall.thickness, wanted);
   return (

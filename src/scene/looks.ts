@@ -18,12 +18,15 @@ import {
   setPalette,
   setTint,
 } from './materials.ts';
+import { ORDER } from './order.ts';
 import type { Palette } from './palette.ts';
 
 /** A part in plain sight and seen through wood. */
 export interface Look {
   readonly seen: ShaderMaterial;
   readonly hidden: ShaderMaterial;
+  /** When it is drawn as hidden. */
+  readonly hiddenOrder: number;
 }
 
 /** Kinds of part that are told apart by their colour. */
@@ -85,12 +88,13 @@ export function makeLooks(shared: Shared): Looks {
   const metal = (): Look => ({
     seen: makePartMaterial(shared, STEEL, 1),
     hidden: makeHiddenMaterial(shared, STEEL, 'behind', FILL.metal),
+    hiddenOrder: ORDER.hidden,
   });
-  const inside = (fill: number): Look => {
+  const inside = (fill: number, hiddenOrder: number = ORDER.hidden): Look => {
     const seen = makePartMaterial(shared, PLUG, 0);
     // never in plain sight but where the bait is cut away
     seen.visible = false;
-    return { seen, hidden: makeHiddenMaterial(shared, PLUG, 'inside', fill) };
+    return { seen, hidden: makeHiddenMaterial(shared, PLUG, 'inside', fill), hiddenOrder };
   };
   return {
     outline: makeOutlineMaterial(shared),
@@ -110,7 +114,7 @@ export function makeLooks(shared: Shared): Looks {
       brass: metal(),
       pin: metal(),
       hook: metal(),
-      lead: inside(FILL.lead),
+      lead: inside(FILL.lead, ORDER.hiddenLead),
       plug: inside(FILL.plug),
       bore: inside(FILL.bore),
       fin: metal(),
@@ -119,7 +123,7 @@ export function makeLooks(shared: Shared): Looks {
       bead: metal(),
       tuft: metal(),
       pickedMetal: metal(),
-      pickedInside: inside(FILL.lead),
+      pickedInside: inside(FILL.lead, ORDER.hiddenLead),
     },
   };
 }

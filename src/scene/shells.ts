@@ -1,6 +1,6 @@
 import { BufferGeometry, Float32BufferAttribute } from 'three';
 import type { KeepOut, Mm, PlacedHole, Vec3 } from '../../sim/index.ts';
-import { along } from './upright.ts';
+import { along } from './along.ts';
 import { coreOf } from './wall-mark.ts';
 
 /** Triangles that are being gathered: three numbers to a vertex, three vertices to a triangle, outward. */
@@ -53,8 +53,8 @@ export function addRoundedBox(out: Triangles, { low, high, radius }: Pick<KeepOu
   }
 }
 
-/** Strips to a turn about a slug, and to a quarter turn of its shell's edges. */
-const TURNS = 32;
+/** Strips to a turn, and to a quarter turn of a shell's edges. */
+export const TURNS = 32;
 const QUARTER_STEPS = 5;
 
 /** All that lies within a wall of what a hole's wall is measured from: round lead, and round the tip of the drill's point. */
@@ -63,7 +63,7 @@ export function addWallShell(out: Triangles, hole: PlacedHole, wall: Mm): void {
   const { from, to, apex } = coreOf(hole);
   const radius = diameter / 2;
   // along the axis, out from it, and how the shell faces there: up one end, round its edge, down the side, round, in
-  const profile: (readonly [t: Mm, r: Mm, angle: number])[] = [[from - wall, 0, -Math.PI / 2]];
+  const profile: ProfilePoint[] = [[from - wall, 0, -Math.PI / 2]];
   for (const [end, start] of [
     [from, -Math.PI / 2],
     [to, 0],
@@ -76,21 +76,40 @@ export function addWallShell(out: Triangles, hole: PlacedHole, wall: Mm): void {
   profile.push([to + wall, 0, Math.PI / 2]);
 
   const [a, b] = acrossOf(inward);
+  addTurned(out, { at: mouth, across: [a, b], axis: inward }, profile);
+  const tip = along(mouth, inward, apex);
+  if (pointDepth > 0) addRoundedBox(out, { low: tip, high: tip, radius: wall });
+}
+
+/** Of what is turned: how far along the axis, how far out, and which way it faces from straight out to along the axis. */
+export type ProfilePoint = readonly [t: Mm, r: Mm, angle: number];
+
+/** Where the axis begins, and two directions across it that make a right-handed set with its own. */
+interface Turned {
+  readonly at: Vec3;
+  readonly across: readonly [Vec3, Vec3];
+  readonly axis: Vec3;
+}
+
+/** A profile turned about an axis, its points in the order in which the axis goes. */
+export function addTurned(
+  out: Triangles,
+  { at, across: [a, b], axis }: Turned,
+  profile: readonly ProfilePoint[],
+): void {
   const first = out.positions.length / 3;
   for (const [t, r, angle] of profile) {
-    const middle = along(mouth, inward, t);
+    const middle = along(at, axis, t);
     for (let turn = 0; turn <= TURNS; turn++) {
       const [cos, sin] = [Math.cos((2 * Math.PI * turn) / TURNS), Math.sin((2 * Math.PI * turn) / TURNS)];
       for (const i of [0, 1, 2] as const) {
         const outward = cos * a[i] + sin * b[i];
         out.positions.push(middle[i] + r * outward);
-        out.normals.push(Math.cos(angle) * outward + Math.sin(angle) * inward[i]);
+        out.normals.push(Math.cos(angle) * outward + Math.sin(angle) * axis[i]);
       }
     }
   }
   addGrid(out, first, profile.length, TURNS + 1, true);
-  const tip = along(mouth, inward, apex);
-  if (pointDepth > 0) addRoundedBox(out, { low: tip, high: tip, radius: wall });
 }
 
 /** Two triangles for each field of a grid of vertices, row by row; turned: seen from the other side. */

@@ -1,5 +1,5 @@
 import type { Mm, PlacedHole, Vec3, Wall } from '../../sim/index.ts';
-import { along } from './upright.ts';
+import { along } from './along.ts';
 
 /** A hole with the least wood round what lies in it. */
 export interface HoleWall {
@@ -62,12 +62,15 @@ export function isThin(thickness: Mm, wanted: Mm): boolean {
   return thickness < wanted - SAID_TO_MM / 2;
 }
 
-/** Half a tick across a dimension's end, and how far the line goes on out of the skin. */
-const TICK_MM = 0.9;
-const LEADER_MM = 2.5;
+/** Half a tick across a dimension's end, and how far the line goes on out of the skin; CSS pixels. */
+const TICK_PX = 4;
+const LEADER_PX = 9;
 
-/** Ends of the segments of a dimension from the lead to the skin: the line, drawn on past the skin, and its ticks. */
-export function dimensionLines(from: Vec3, to: Vec3): readonly Vec3[] {
+/**
+ * Ends of the segments of a dimension from the lead to the skin: the line, drawn on past the skin, and its ticks. scale:
+ * CSS pixels to a millimetre.
+ */
+export function dimensionLines(from: Vec3, to: Vec3, scale: number): readonly Vec3[] {
   const long = apart(from, to);
   if (long === 0) return [];
   const [x, y, z]: Vec3 = [(to[0] - from[0]) / long, (to[1] - from[1]) / long, (to[2] - from[2]) / long];
@@ -76,9 +79,12 @@ export function dimensionLines(from: Vec3, to: Vec3): readonly Vec3[] {
   const across: Vec3 = flat === 0 ? [1, 0, 0] : [-z / flat, 0, x / flat];
   const other: Vec3 = [y * across[2] - z * across[1], z * across[0] - x * across[2], x * across[1] - y * across[0]];
   const ticks = [from, to].flatMap((end) =>
-    [across, other].flatMap((direction) => [along(end, direction, -TICK_MM), along(end, direction, TICK_MM)]),
+    [across, other].flatMap((direction) => [
+      along(end, direction, -TICK_PX / scale),
+      along(end, direction, TICK_PX / scale),
+    ]),
   );
-  return [from, along(to, [x, y, z], LEADER_MM), ...ticks];
+  return [from, along(to, [x, y, z], LEADER_PX / scale), ...ticks];
 }
 
 function apart(one: Vec3, other: Vec3): Mm {
