@@ -4,13 +4,14 @@ import type { Mm } from '../../sim/index.ts';
 import { useAnswers } from '../engine/answers.ts';
 import { useAmounts } from '../view/amounts.ts';
 import { useView } from '../view/view.ts';
+import { isThin } from '../view/walls.ts';
 import { Pulled, PulledInWorld } from './Apart.tsx';
 import { Follow, Label } from './Mark.tsx';
 import { ORDER } from './order.ts';
 import { Posed } from './Posed.tsx';
 import type { ShownBait } from './shown.ts';
 import { useTub } from './tub.ts';
-import { dimensionLines, type HoleWall, isThin, markedWalls, nearestOnCore } from './wall-mark.ts';
+import { dimensionLines, type HoleWall, markedWalls, nearestOnCore } from './wall-mark.ts';
 
 /** Before the water's marks: it was asked for. */
 const RANK = 18;

@@ -55,13 +55,6 @@ export function markedWalls(
   return [...(least ? [least] : []), ...(picked && picked !== least ? [picked] : [])];
 }
 
-/** Walls are said to this: one that reads as enough is not thin. */
-const SAID_TO_MM = 0.1;
-
-export function isThin(thickness: Mm, wanted: Mm): boolean {
-  return thickness < wanted - SAID_TO_MM / 2;
-}
-
 /** Half a tick across a dimension's end, and how far the line goes on out of the skin; CSS pixels. */
 const TICK_PX = 4;
 const LEADER_PX = 9;

@@ -7,7 +7,8 @@ import { amountsIn, type DesignFile, type Float, type Mm, measureReach } from '.
 import { FIRST_PRESET } from '../../src/document/presets.ts';
 import { worldFromBody } from '../../src/scene/frame.ts';
 import { type ShownBait, shownBait } from '../../src/scene/shown.ts';
-import { isThin, nearestOnCore, tightest } from '../../src/scene/wall-mark.ts';
+import { nearestOnCore, tightest } from '../../src/scene/wall-mark.ts';
+import { isThin } from '../../src/view/walls.ts';
 import { launch } from '../support/browser.ts';
 import { type AllAnswers, answersOf } from '../support/worked-bait.ts';
 import { type Picture, readPng } from './read-png.ts';
@@ -118,6 +119,11 @@ describe('keep-outs', () => {
     expect(await button.getAttribute('aria-pressed')).toBe('true');
     const barred = await settled(tub);
     expect(differing(bare, barred)).toBeGreaterThan(2000);
+    // red is named where there is any
+    const wanted = first?.answers.bait.design.shop.wall ?? Number.NaN;
+    const least = first && tightest(shownOf(first.answers).walls.filter(({ hole }) => hole.lead));
+    const thin = least ? isThin(least.wall.thickness, wanted) : false;
+    expect(await legend.getByText('too thin').count()).toBe(thin ? 1 : 0);
     await button.click();
     await legend.waitFor({ state: 'detached' });
     await tub.page.locator('h1').hover();

@@ -6,7 +6,6 @@ import {
   coreOf,
   dimensionLines,
   type HoleWall,
-  isThin,
   markedWalls,
   nearestOnCore,
   tightest,
@@ -78,10 +77,6 @@ describe('walls that are marked', () => {
 
   test('of several as tight the first', () => {
     expect(tightest([one, { ...other, wall: one.wall }])).toBe(one);
-  });
-
-  test('are thin where they read as less than is wanted', () => {
-    expect([3, 2.96, 2.94, 0].map((thickness) => isThin(thickness, 3))).toEqual([false, false, true, true]);
   });
 });
 
