@@ -12,6 +12,7 @@ precision highp float; // a tenth of a millimetre in 300, and dashes from it: me
 #include <grain>
 #include <lamp>
 #include <drawn-line>
+#include <dash-dot>
 #include <fresnel>
 #include <shine>
 #include <sky>
@@ -36,6 +37,8 @@ uniform float uPixelRatio;
 uniform float uTime_s;
 /* The waterline aimed for, body frame: unit vector up, and offset in mm. All 0 but the offset: none. */
 uniform vec4 uMark_mm;
+/* The waterline of another setup, likewise. */
+uniform vec4 uOther_mm;
 uniform float uCut_mm;
 uniform float uKept;
 /* Half width, lower z, upper z in mm; w: 1 opens fore, 2 opens aft, 0 none. */
@@ -51,6 +54,7 @@ void main() {
   const float WATERLINE_PX = 1.5;
   const float DASH_MM = 3.0;
   const float DASH = 0.6; // share of it that is ink
+  const float OTHER_COVER = 0.7; // paler than a line of this setup's own
   const float EDGE_PX = 1.2;
   const float HATCH_PX = 7.0;
   const float HATCH_COVER = 0.55;
@@ -75,7 +79,9 @@ void main() {
   float waterline = drawnLine(height_mm, WATERLINE_PX * uPixelRatio);
   float mark = drawnLine(dot(uMark_mm.xyz, vBody_mm) - uMark_mm.w, WATERLINE_PX * uPixelRatio);
   mark *= step(fract((vBody_mm.x + vBody_mm.y) / DASH_MM), DASH); // y too: faces and fronts have one x
-  if (CUT_FACE == 1) mark = 0.0; // the far side's own
+  float other = drawnLine(dot(uOther_mm.xyz, vBody_mm) - uOther_mm.w, WATERLINE_PX * uPixelRatio);
+  other *= OTHER_COVER * dashDot(vBody_mm.x + vBody_mm.y);
+  if (CUT_FACE == 1) mark = other = 0.0; // the far side's own
   float mouth_mm = 1e3;
   for (int i = 0; i < SLOT_LIMIT; i++) {
     if (int(uSlots_mm[i].w + 0.5) == vKind) mouth_mm = min(mouth_mm, slotMouth(vBody_mm, uSlots_mm[i]));
@@ -104,6 +110,6 @@ void main() {
     colour = mix(colour, uInk, cutEdge);
   }
   if (CUT_FACE == 0 && vKind != SKIN && vKind != SLOT) colour = mix(colour, uInk, edge);
-  gl_FragColor = vec4(mix(mix(colour, uWaterline, waterline), uInk, mark), 1.0);
+  gl_FragColor = vec4(mix(mix(mix(colour, uInk, other), uWaterline, waterline), uInk, mark), 1.0);
   #include <colorspace_fragment>
 }

@@ -159,6 +159,8 @@ export function floatingOf({ bait, links }: LastGood, shown: 'whole' | number): 
 type Floating = Pick<AdvisedLinkAnswers, 'float' | 'accuracy' | 'attitudes'>;
 
 const PICTURE = ['links', 'hardware', 'assembled'] as const;
+/** What goes with the picture where it is there. */
+const WITH_PICTURE = ['walls'] as const;
 const LINK_PARTS = ['mesh', 'solid', 'wetted', 'ledger', 'float'] as const;
 /** What comes after the picture. */
 const BAIT_LATER = ['assembledAccuracy', 'assembledAttitudes'] as const;
@@ -186,7 +188,7 @@ function nextLastGood(before: LastGood, { bait, links }: Run): LastGood {
 
   // the picture stays as it was, with all that is said of it; only what there never was is taken
   return {
-    bait: { ...known, ...good, ...only(before.bait, [...PICTURE, ...BAIT_LATER]) },
+    bait: { ...known, ...good, ...only(before.bait, [...PICTURE, ...WITH_PICTURE, ...BAIT_LATER]) },
     links: before.links.length > 0 ? before.links : links.map((link) => goodParts(link)),
   };
 }

@@ -1,11 +1,12 @@
 import { useEffect, useMemo } from 'react';
 import { type BufferGeometry, CylinderGeometry, SphereGeometry } from 'three';
 import type { Mm, PlacedFitting } from '../../sim/index.ts';
+import { along } from './along.ts';
 import { Part } from './Part.tsx';
 import type { ShownLink } from './shown.ts';
 import { flankAt } from './skin.ts';
 import { useTub } from './tub.ts';
-import { along, turnTo } from './upright.ts';
+import { turnTo } from './upright.ts';
 
 /** Glass and resin in g/mm³, common practice: how large an eye of a mass is. */
 const EYE_DENSITY = 0.0025;

@@ -2,9 +2,10 @@ import { useEffect, useMemo } from 'react';
 import { type BufferGeometry, TorusGeometry } from 'three';
 import type { PlacedEye, PlacedPin } from '../../sim/index.ts';
 import { useView } from '../view/view.ts';
+import { along } from './along.ts';
 import { Part } from './Part.tsx';
 import { useTub } from './tub.ts';
-import { along, makeRod, turnTo } from './upright.ts';
+import { makeRod, turnTo } from './upright.ts';
 
 interface HardwareProps {
   readonly eyes: readonly PlacedEye[];

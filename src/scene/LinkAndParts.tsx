@@ -5,6 +5,7 @@ import { Ballast } from './Ballast.tsx';
 import { Fins } from './Fins.tsx';
 import { Fittings } from './Fittings.tsx';
 import { Hardware } from './Hardware.tsx';
+import { KeepOuts } from './KeepOuts.tsx';
 import { LinkMesh } from './LinkMesh.tsx';
 import type { ShownBait, ShownLink } from './shown.ts';
 
@@ -21,13 +22,15 @@ interface LinkAndPartsProps {
  */
 export const LinkAndParts = memo(({ link, bait, shift }: LinkAndPartsProps) => {
   const isOn = (item: { readonly link: number }) => item.link === link.index;
+  const holes = bait.holes.filter(isOn);
   return (
     <Pulled by={shift}>
       <LinkMesh link={link} />
       <Fins fins={bait.fins.filter(isOn)} />
       <Fittings fittings={bait.fittings.filter(isOn)} links={[link]} />
       <Hardware eyes={bait.eyes.filter(isOn)} pins={bait.pins.filter(isOn)} />
-      <Ballast holes={bait.holes.filter(isOn)} />
+      <Ballast link={link} holes={holes} />
+      <KeepOuts link={link} keepOuts={bait.keepOuts[bait.links.indexOf(link)] ?? []} holes={holes} />
     </Pulled>
   );
 });

@@ -33,7 +33,7 @@ export function Part({ geometry, look, position = [0, 0, 0], quaternion, scale =
       {...(picks === undefined ? {} : { onClick: choose })}
     >
       <mesh geometry={geometry} material={look.seen} renderOrder={ORDER.parts} />
-      <mesh geometry={geometry} material={look.hidden} renderOrder={ORDER.hidden} />
+      <mesh geometry={geometry} material={look.hidden} renderOrder={look.hiddenOrder} />
     </group>
   );
 }

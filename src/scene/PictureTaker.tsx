@@ -53,8 +53,15 @@ function writeMarks(paper: CanvasRenderingContext2D, canvas: HTMLCanvasElement, 
     const words = mark.querySelector('span');
     // a word without room is not written here either
     if (words === null || getComputedStyle(words).visibility === 'hidden') continue;
-    const box = words.getBoundingClientRect();
-    paper.fillText(words.textContent ?? '', box.left - origin.left, box.top + box.height / 2 - origin.top, box.width);
+    const { left, top, width, height } = words.getBoundingClientRect();
+    paper.save();
+    // a scrap of paper under words that lie on wood; most have none
+    paper.fillStyle = getComputedStyle(words).backgroundColor;
+    paper.fillRect(left - origin.left, top - origin.top, width, height);
+    paper.restore();
+    const inset = Number.parseFloat(getComputedStyle(words).paddingLeft);
+    const middle = top + height / 2 - origin.top;
+    paper.fillText(words.textContent ?? '', left + inset - origin.left, middle, width - 2 * inset);
   }
   paper.restore();
 }

@@ -6,6 +6,7 @@ import { useBeside } from '../engine/beside.ts';
 import { cutWithin, pick, useView } from '../view/view.ts';
 import { PulledInWorld, SpreadDriver } from './Apart.tsx';
 import { createSpread, shiftsOf, shrunkSheet } from './apart.ts';
+import { BesideLine } from './BesideLine.tsx';
 import { CameraStand } from './CameraStand.tsx';
 import { CutPlane } from './CutPlane.tsx';
 import { SCENE_FROM_WORLD } from './frame.ts';
@@ -25,6 +26,7 @@ import { type ShownBait, shownBait } from './shown.ts';
 import { waterAt } from './stand.ts';
 import { TargetLine } from './TargetLine.tsx';
 import { type Tub, TubContext } from './tub.ts';
+import { WallMarks } from './WallMarks.tsx';
 import { Water } from './Water.tsx';
 import './scene.css';
 
@@ -125,6 +127,8 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
           shifts={shifts}
         >
           <TargetLine />
+          <WallMarks bait={picture} shifts={shifts} />
+          <BesideLine bait={picture} />
         </Marks>
       </group>
     </TubContext>

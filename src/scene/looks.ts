@@ -4,21 +4,29 @@ import {
   makeEdgeMaterial,
   makeGhostMaterial,
   makeHiddenMaterial,
+  makeKeepOutEdgeMaterial,
+  makeKeepOutMaterial,
   makeMarkMaterial,
   makeOutlineMaterial,
   makePartMaterial,
   makeSurfaceMaterial,
+  makeWallEdgeMaterial,
+  makeWallGroundMaterial,
+  makeWallOutMaterial,
   makeWashMaterial,
   type Shared,
   setPalette,
   setTint,
 } from './materials.ts';
+import { ORDER } from './order.ts';
 import type { Palette } from './palette.ts';
 
 /** A part in plain sight and seen through wood. */
 export interface Look {
   readonly seen: ShaderMaterial;
   readonly hidden: ShaderMaterial;
+  /** When it is drawn as hidden. */
+  readonly hiddenOrder: number;
 }
 
 /** Kinds of part that are told apart by their colour. */
@@ -44,6 +52,13 @@ export interface Looks {
   readonly finEdge: ShaderMaterial;
   readonly cutDepth: ShaderMaterial;
   readonly ghost: ShaderMaterial;
+  /** Where no lead may go, and the line round it. */
+  readonly keepOut: ShaderMaterial;
+  readonly keepOutEdge: ShaderMaterial;
+  /** The wall wanted round lead: where it is on the screen, its outline, and what of it comes out of the wood. */
+  readonly wallGround: ShaderMaterial;
+  readonly wallEdge: ShaderMaterial;
+  readonly wallOut: ShaderMaterial;
   /** Lines drawn over everything. */
   readonly mark: ShaderMaterial;
   readonly surface: ShaderMaterial;
@@ -73,12 +88,13 @@ export function makeLooks(shared: Shared): Looks {
   const metal = (): Look => ({
     seen: makePartMaterial(shared, STEEL, 1),
     hidden: makeHiddenMaterial(shared, STEEL, 'behind', FILL.metal),
+    hiddenOrder: ORDER.hidden,
   });
-  const inside = (fill: number): Look => {
+  const inside = (fill: number, hiddenOrder: number = ORDER.hidden): Look => {
     const seen = makePartMaterial(shared, PLUG, 0);
     // never in plain sight but where the bait is cut away
     seen.visible = false;
-    return { seen, hidden: makeHiddenMaterial(shared, PLUG, 'inside', fill) };
+    return { seen, hidden: makeHiddenMaterial(shared, PLUG, 'inside', fill), hiddenOrder };
   };
   return {
     outline: makeOutlineMaterial(shared),
@@ -86,6 +102,11 @@ export function makeLooks(shared: Shared): Looks {
     finEdge: makeEdgeMaterial(shared, 'fin'),
     cutDepth: makeCutDepthMaterial(),
     ghost: makeGhostMaterial(shared),
+    keepOut: makeKeepOutMaterial(shared),
+    keepOutEdge: makeKeepOutEdgeMaterial(shared),
+    wallGround: makeWallGroundMaterial(),
+    wallEdge: makeWallEdgeMaterial(shared),
+    wallOut: makeWallOutMaterial(shared),
     mark: makeMarkMaterial(shared),
     surface: makeSurfaceMaterial(shared),
     wash: makeWashMaterial(shared),
@@ -93,7 +114,7 @@ export function makeLooks(shared: Shared): Looks {
       brass: metal(),
       pin: metal(),
       hook: metal(),
-      lead: inside(FILL.lead),
+      lead: inside(FILL.lead, ORDER.hiddenLead),
       plug: inside(FILL.plug),
       bore: inside(FILL.bore),
       fin: metal(),
@@ -102,7 +123,7 @@ export function makeLooks(shared: Shared): Looks {
       bead: metal(),
       tuft: metal(),
       pickedMetal: metal(),
-      pickedInside: inside(FILL.lead),
+      pickedInside: inside(FILL.lead, ORDER.hiddenLead),
     },
   };
 }

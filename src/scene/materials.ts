@@ -9,6 +9,7 @@ import {
   EqualStencilFunc,
   FrontSide,
   GreaterDepth,
+  InvertStencilOp,
   type IUniform,
   OneFactor,
   OneMinusSrcAlphaFactor,
@@ -20,6 +21,7 @@ import {
   Vector3,
   Vector4,
 } from 'three';
+import barredFragment from '../../shaders/hardware/barred.frag.glsl?raw';
 import hiddenFragment from '../../shaders/hardware/hidden.frag.glsl?raw';
 import partFragment from '../../shaders/hardware/part.frag.glsl?raw';
 import partVertex from '../../shaders/hardware/part.vert.glsl?raw';
@@ -42,12 +44,16 @@ export interface Shared {
   readonly uPixelRatio: IUniform<number>;
   readonly uViewport_px: IUniform<Vector2>;
   readonly uInk: IUniform<Color>;
+  readonly uPencil: IUniform<Color>;
+  readonly uPaper: IUniform<Color>;
+  readonly uWrong: IUniform<Color>;
   readonly uWater: IUniform<Color>;
   readonly uDeep: IUniform<Color>;
   readonly uWaterline: IUniform<Color>;
   readonly uSkyHorizon: IUniform<Color>;
   readonly uSkyZenith: IUniform<Color>;
   readonly uMark_mm: IUniform<Vector4>;
+  readonly uOther_mm: IUniform<Vector4>;
   readonly uRipple: IUniform<number>;
   readonly uTime_s: IUniform<number>;
   readonly uCut_mm: IUniform<number>;
@@ -64,6 +70,9 @@ const WOOD = 1;
 const NOT_WOOD = 0;
 /** The cut face, until the plane it lies in has its depth; one above wood, so that it becomes wood by counting down. */
 const CUT_FACE = 2;
+/** Bits that are set once cut faces have become wood: a keep-out is drawn there, a wanted wall is. */
+const BARRED = 2;
+const WALLED = 4;
 
 /** Farther to port than any bait reaches: nothing is cut away. */
 const UNCUT_MM = -1e6;
@@ -76,6 +85,8 @@ const ZENITH_BLUE = 0.25;
 
 /** Width of a line on the page in CSS pixels: the visible edge of drafting. */
 const OUTLINE_PX = 1.1;
+/** Of a line that is not an edge of anything. */
+const THIN_PX = 0.8;
 
 /** Uniforms that every tub material may ask for, in the palette's colours. */
 export function makeShared(): Shared {
@@ -83,12 +94,16 @@ export function makeShared(): Shared {
     uPixelRatio: { value: 1 },
     uViewport_px: { value: new Vector2(1, 1) },
     uInk: { value: new Color() },
+    uPencil: { value: new Color() },
+    uPaper: { value: new Color() },
+    uWrong: { value: new Color() },
     uWater: { value: new Color() },
     uDeep: { value: new Color(DEEP) },
     uWaterline: { value: new Color() },
     uSkyHorizon: { value: new Color() },
     uSkyZenith: { value: new Color() },
     uMark_mm: { value: new Vector4(0, 0, 0, 1) },
+    uOther_mm: { value: new Vector4(0, 0, 0, 1) },
     uRipple: { value: 0 },
     uTime_s: { value: 0 },
     ...uncut(),
@@ -108,6 +123,9 @@ export function setCutPlane(shared: Shared, cut: Mm | null, kept: 1 | -1): void 
 
 export function setPalette(shared: Shared, palette: Palette): void {
   shared.uInk.value.set(palette.ink);
+  shared.uPencil.value.set(palette.pencil);
+  shared.uPaper.value.set(palette.paper);
+  shared.uWrong.value.set(palette.picked);
   shared.uWater.value.set(palette.water);
   shared.uWaterline.value.set(palette.waterDeep);
   // the sky in the water is the paper's own light, a little bluer overhead
@@ -129,8 +147,20 @@ export function setWaves(shared: Shared, ripple: number, time_s: number): void {
 
 /** Draws the waterline aimed for on the wood, dashed; none for an aim without one. */
 export function setMark(shared: Shared, aim: Aim | null): void {
-  if (aim === null || aim.offset === null) shared.uMark_mm.value.set(0, 0, 0, 1);
-  else shared.uMark_mm.value.set(...aim.up, aim.offset);
+  setPlane(shared.uMark_mm, aim);
+}
+
+/** Draws the waterline of another setup on the wood, dash and dot; none for one that is under water. */
+export function setOtherWaterline(shared: Shared, float: Waterline | null): void {
+  setPlane(shared.uOther_mm, float);
+}
+
+/** Still water in the body frame; offset null: the bait is under it. */
+type Waterline = Pick<Aim, 'up' | 'offset'>;
+
+function setPlane(uniform: IUniform<Vector4>, plane: Waterline | null): void {
+  if (plane === null || plane.offset === null) uniform.value.set(0, 0, 0, 1);
+  else uniform.value.set(...plane.up, plane.offset);
 }
 
 /** Wood of one link. */
@@ -147,7 +177,7 @@ export function makeLinkMaterial(shared: Shared, tint: string): ShaderMaterial {
     polygonOffsetUnits: 1,
     uniforms: {
       ...pick(shared, 'uDeep', 'uInk', 'uWaterline', 'uSkyHorizon', 'uSkyZenith'),
-      ...pick(shared, 'uPixelRatio', 'uMark_mm', 'uTime_s', 'uCut_mm', 'uKept'),
+      ...pick(shared, 'uPixelRatio', 'uMark_mm', 'uOther_mm', 'uTime_s', 'uCut_mm', 'uKept'),
       uWood: { value: new Color(tint) },
       uSheen: { value: 0 },
       uSlots_mm: { value: Array.from({ length: SLOT_LIMIT }, () => new Vector4()) },
@@ -289,6 +319,112 @@ export function makeHiddenMaterial(
     stencilRef: WOOD,
     uniforms: { ...pick(shared, 'uPixelRatio'), uTint: { value: new Color(tint) }, uFill: { value: fill } },
   });
+}
+
+/** Where no lead may go, through the wood: each place on the screen once, however many keep-outs lie behind it. */
+export function makeKeepOutMaterial(shared: Shared): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: edgeVertex,
+    fragmentShader: barredFragment,
+    ...overAll(),
+    depthFunc: AlwaysDepth,
+    stencilWrite: true,
+    stencilFunc: EqualStencilFunc,
+    stencilRef: WOOD,
+    stencilFuncMask: WOOD | BARRED,
+    stencilWriteMask: BARRED,
+    stencilZPass: InvertStencilOp,
+    uniforms: {
+      ...pick(shared, 'uPixelRatio'),
+      ...uncut(),
+      uGround: shared.uPaper,
+      uStroke: shared.uPencil,
+      uGroundCover: { value: 0.42 },
+      uStrokeCover: { value: 0.85 },
+    },
+  });
+}
+
+/** The line round keep-outs, drawn where none of them is. */
+export function makeKeepOutEdgeMaterial(shared: Shared): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: outlineVertex,
+    fragmentShader: inkFragment,
+    ...overAll(),
+    side: BackSide,
+    depthFunc: AlwaysDepth,
+    stencilWrite: true,
+    stencilFunc: EqualStencilFunc,
+    stencilRef: WOOD,
+    stencilFuncMask: WOOD | BARRED,
+    uniforms: {
+      ...pick(shared, 'uViewport_px', 'uPixelRatio'),
+      ...uncut(),
+      uInk: shared.uPencil,
+      uWidth_px: { value: OUTLINE_PX },
+      uCover: { value: 1 },
+    },
+  });
+}
+
+/** Notes where wanted walls are on the screen, and draws nothing. */
+export function makeWallGroundMaterial(): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: edgeVertex,
+    fragmentShader: inkFragment,
+    ...overAll(),
+    colorWrite: false,
+    side: DoubleSide,
+    depthFunc: AlwaysDepth,
+    stencilWrite: true,
+    stencilRef: WALLED,
+    stencilWriteMask: WALLED,
+    stencilFunc: AlwaysStencilFunc,
+    stencilZPass: ReplaceStencilOp,
+    uniforms: { ...uncut(), uInk: { value: new Color() }, uCover: { value: 1 } },
+  });
+}
+
+/** The line round wanted walls, over all else. */
+export function makeWallEdgeMaterial(shared: Shared): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: outlineVertex,
+    fragmentShader: inkFragment,
+    ...overAll(),
+    side: BackSide,
+    depthFunc: AlwaysDepth,
+    stencilWrite: true,
+    stencilFunc: EqualStencilFunc,
+    stencilRef: 0,
+    stencilFuncMask: WALLED,
+    uniforms: {
+      ...pick(shared, 'uInk', 'uViewport_px', 'uPixelRatio'),
+      ...uncut(),
+      uWidth_px: { value: THIN_PX },
+      uCover: { value: 0.75 },
+    },
+  });
+}
+
+/** What of a wanted wall comes out of the wood: there the wood is too thin. It is cut with the wood. */
+export function makeWallOutMaterial(shared: Shared): ShaderMaterial {
+  return shaderMaterial({
+    vertexShader: edgeVertex,
+    fragmentShader: barredFragment,
+    ...overAll(),
+    uniforms: {
+      ...pick(shared, 'uPixelRatio', 'uCut_mm', 'uKept'),
+      uGround: shared.uWrong,
+      uStroke: shared.uWrong,
+      uGroundCover: { value: 0.2 },
+      uStrokeCover: { value: 0.85 },
+    },
+  });
+}
+
+/** Seen through, after all that is solid. */
+function overAll(): ShaderMaterialParameters {
+  return { transparent: true, depthWrite: false };
 }
 
 /** Colours a part anew, seen or hidden. */

@@ -1,6 +1,8 @@
 /**
  * What is drawn before what. Wood marks its pixels, parts in plain sight take the mark away again where they are
- * nearer, and only then do hidden parts know where they show through. Water comes last.
+ * nearer, and only then do hidden parts know where they show through. Lead lies over its plug, which in a
+ * hole from the near flank stands before it, keep-outs over both; their outlines come once
+ * it is known where any of them is. Water comes last.
  */
 export const ORDER = {
   wash: 0,
@@ -10,6 +12,9 @@ export const ORDER = {
   edges: 4,
   parts: 5,
   hidden: 6,
-  surface: 7,
-  marks: 8,
+  hiddenLead: 7,
+  keepOuts: 8,
+  keepOutEdges: 9,
+  surface: 10,
+  marks: 11,
 } as const;

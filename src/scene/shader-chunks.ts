@@ -1,4 +1,5 @@
 import cutAway from '../../shaders/lib/cut-away.glsl?raw';
+import dashDot from '../../shaders/lib/dash-dot.glsl?raw';
 import drawnLine from '../../shaders/lib/drawn-line.glsl?raw';
 import fresnel from '../../shaders/lib/fresnel.glsl?raw';
 import hatch from '../../shaders/lib/hatch.glsl?raw';
@@ -18,6 +19,7 @@ import grain from '../../shaders/wood/grain.glsl?raw';
 const CHUNKS: Readonly<Record<string, string>> = {
   caustic,
   'cut-away': cutAway,
+  'dash-dot': dashDot,
   'drawn-line': drawnLine,
   fresnel,
   grain,

@@ -2,6 +2,7 @@ import {
   type AdvisedLinkAnswers,
   type Float,
   type Hardware,
+  type KeepOut,
   type Mm,
   measureReach,
   type PlacedEye,
@@ -10,12 +11,15 @@ import {
   type PlacedHole,
   type PlacedHung,
   type PlacedPin,
+  type Vec3,
+  type WallAnswer,
   type Wetted,
 } from '../../sim/index.ts';
 import type { Answers } from '../engine/answers.ts';
 import { UNDER_MM } from '../view/tub-room.ts';
 import type { View } from '../view/view.ts';
 import type { Pose } from './motion.ts';
+import type { HoleWall } from './wall-mark.ts';
 
 /** One link as it is drawn. */
 export interface ShownLink {
@@ -31,6 +35,10 @@ export interface ShownBait {
   readonly eyes: readonly PlacedEye[];
   readonly pins: readonly PlacedPin[];
   readonly holes: readonly PlacedHole[];
+  /** The wood round each of the holes. */
+  readonly walls: readonly HoleWall[];
+  /** Where no lead may go: of each shown link. */
+  readonly keepOuts: readonly (readonly KeepOut[])[];
   readonly hung: readonly PlacedHung[];
   readonly fins: readonly PlacedFin[];
   readonly fittings: readonly PlacedFitting[];
@@ -49,7 +57,7 @@ export function shownBait(
   const { bait, links, lastGood } = answers;
   const now = picture(
     links.map((link) => ({ wetted: known(link.wetted), float: known(link.float) })),
-    { hardware: known(bait.hardware), assembled: known(bait.assembled) },
+    { hardware: known(bait.hardware), assembled: known(bait.assembled), walls: known(bait.walls) },
     shown,
     false,
   );
@@ -66,7 +74,7 @@ type Part<Value> = { readonly [Name in keyof Value]?: Value[Name] | undefined };
 
 function picture(
   answers: readonly Part<Pick<AdvisedLinkAnswers, 'wetted' | 'float'>>[],
-  bait: Part<{ readonly hardware: Hardware; readonly assembled: Float }>,
+  bait: Part<{ readonly hardware: Hardware; readonly assembled: Float; readonly walls: WallAnswer }>,
   shown: View['shown'],
   kept: boolean,
 ): ShownBait | null {
@@ -78,6 +86,7 @@ function picture(
   const float = shown === 'whole' ? bait.assembled : answers[shown]?.float;
   if (!float || !bait.hardware || links.length === 0 || links.length < wanted.length) return null;
   const isOn = (item: { readonly link: number }) => shown === 'whole' || item.link === shown;
+  const { walls } = bait;
   const fins = bait.hardware.fins.filter(isOn);
   return {
     links,
@@ -86,6 +95,11 @@ function picture(
     eyes: bait.hardware.eyes.filter(isOn),
     pins: bait.hardware.pins.filter(isOn),
     holes: bait.hardware.holes.filter(isOn),
+    walls: bait.hardware.holes.flatMap((hole, i) => {
+      const wall = walls?.holes[i];
+      return wall && isOn(hole) ? [{ hole, wall }] : [];
+    }),
+    keepOuts: links.map(({ index }) => walls?.keepOuts[index] ?? []),
     hung: bait.hardware.hung.filter(isOn),
     fins,
     fittings: bait.hardware.fittings.filter(isOn),
@@ -103,4 +117,23 @@ export function poseOf(float: Float, links: readonly ShownLink[], fins: readonly
 export function reachAlong(links: readonly ShownLink[], direction: Pose['up'], fins: readonly PlacedFin[] = []): Mm {
   const meshes = [...links.map(({ wetted }) => wetted.mesh), ...fins.map(({ mesh }) => mesh)];
   return Math.max(...meshes.map(({ positions }) => measureReach(positions, direction)[1]));
+}
+
+/** The aft end of a waterline on the links' coated skins, in the body frame; null where it does not touch them. */
+export function waterlineEnd(links: readonly ShownLink[], up: Vec3, offset: Mm): Vec3 | null {
+  let end: Vec3 | null = null;
+  for (const { wetted } of links) {
+    const { positions, topology } = wetted.mesh;
+    const over = (i: number) => up[0] * positions[i] + up[1] * positions[i + 1] + up[2] * positions[i + 2] - offset;
+    for (let i = 0; i < topology.index.length; i++) {
+      const [a, b] = [3 * topology.index[i], 3 * topology.index[i % 3 === 2 ? i - 2 : i + 1]];
+      const [overA, overB] = [over(a), over(b)];
+      if (overA > 0 === overB > 0) continue;
+      const share = overA / (overA - overB);
+      const between = (axis: 0 | 1 | 2) => positions[a + axis] + share * (positions[b + axis] - positions[a + axis]);
+      const x = between(0);
+      if (end === null || x > end[0]) end = [x, between(1), between(2)];
+    }
+  }
+  return end;
 }

@@ -1,4 +1,13 @@
-import { type Camera, lookFrom, pullApart, show, toggleCut, toggleMetacentre, viewStore } from './view.ts';
+import {
+  type Camera,
+  lookFrom,
+  pullApart,
+  show,
+  toggleCut,
+  toggleKeepOuts,
+  toggleMetacentre,
+  viewStore,
+} from './view.ts';
 
 /** The key that looks from there. */
 export const CAMERA_KEYS: Readonly<Record<Exclude<Camera, 'free'>, string>> = {
@@ -9,10 +18,11 @@ export const CAMERA_KEYS: Readonly<Record<Exclude<Camera, 'free'>, string>> = {
   below: 'b',
 };
 
-/** The keys that pull the links apart, mark the metacentre and cut away; the same keys undo it. */
+/** The keys that pull the links apart, mark the metacentre, cut away and draw keep-outs; the same keys undo it. */
 export const APART_KEY = 'a';
 export const METACENTRE_KEY = 'm';
 export const CUT_KEY = 'c';
+export const KEEP_OUTS_KEY = 'k';
 
 const CAMERAS = new Map(Object.entries(CAMERA_KEYS).map(([camera, key]) => [key, camera as Camera]));
 
@@ -22,7 +32,7 @@ const TAKES_TYPING =
 
 /**
  * Single keys: 1 to 9 show one link, 0 or Escape the whole bait, letters look from where CAMERA_KEYS says, M marks the
- * metacentre, C cuts away, A pulls apart.
+ * metacentre, C cuts away, K draws where no lead may go, A pulls apart.
  */
 export function keyShortcut(event: KeyboardEvent, linkCount: number): void {
   if (event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
@@ -34,6 +44,7 @@ export function keyShortcut(event: KeyboardEvent, linkCount: number): void {
   const pressed = event.repeat ? null : key;
   if (pressed === METACENTRE_KEY) toggleMetacentre();
   if (pressed === CUT_KEY) toggleCut();
+  if (pressed === KEEP_OUTS_KEY) toggleKeepOuts();
   const { shown, apart } = viewStore.getState();
   if (pressed === APART_KEY && shown === 'whole' && linkCount > 1) pullApart(!apart);
   const link = /^[1-9]$/.test(event.key) ? Number(event.key) - 1 : null;

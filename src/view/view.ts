@@ -29,6 +29,8 @@ export interface View {
   readonly beside: string | null;
   /** Whether the metacentre is marked beside the centres of weight and of lift. */
   readonly metacentre: boolean;
+  /** Whether it is drawn where no lead may go, and the wall that is wanted round the lead. */
+  readonly keepOuts: boolean;
   /** Where the bait is cut away, in mm to starboard of its centre plane: wood nearer to the viewer is gone. null: whole. */
   readonly cut: number | null;
   readonly sheet: Sheet;
@@ -43,6 +45,7 @@ export const viewStore = createStore<View>()(() => ({
   ghost: null,
   beside: null,
   metacentre: false,
+  keepOuts: false,
   cut: null,
   sheet: { scale: 4, left: 24 },
 }));
@@ -88,6 +91,11 @@ export function lookFrom(camera: Camera): void {
 /** Marks the metacentre, or no longer. */
 export function toggleMetacentre(): void {
   viewStore.setState(({ metacentre }) => ({ metacentre: !metacentre }));
+}
+
+/** Draws where no lead may go, or no longer. */
+export function toggleKeepOuts(): void {
+  viewStore.setState(({ keepOuts }) => ({ keepOuts: !keepOuts }));
 }
 
 /** Pulls the links of the whole bait apart, or puts them together again. */

@@ -17,6 +17,7 @@ const VIEWS: readonly { readonly name: string; readonly keys: readonly string[];
     { name: 'waterline', keys: ['w'] },
     { name: 'from below', keys: ['b'] },
     { name: 'cut away', keys: ['s', 'c'], undo: ['c'] },
+    { name: 'keep-outs', keys: ['s', 'k'], undo: ['k'] },
     { name: 'pulled apart', keys: ['w', 'a'], undo: ['a'] },
     { name: 'metacentre', keys: ['s', 'm'], undo: ['m'] },
     { name: 'first link', keys: ['s', '1'], undo: ['0'] },

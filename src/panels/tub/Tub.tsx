@@ -5,6 +5,7 @@ import { useBeside } from '../../engine/beside.ts';
 import { layOutSheet, useView } from '../../view/view.ts';
 import { ApartNote } from './ApartNote.tsx';
 import { BesideNote } from './BesideNote.tsx';
+import { KeepOutNote } from './KeepOutNote.tsx';
 import { besideNeeds, layOutTub, type Room } from './lay-out.ts';
 import { Ruler } from './Ruler.tsx';
 import { ViewBar } from './ViewBar.tsx';
@@ -29,7 +30,10 @@ export function Tub({ children }: { readonly children: ReactNode }) {
         {children}
         <Ruler />
         <ApartNote />
-        <BesideNote />
+        <div className="tub-notes">
+          <BesideNote />
+          <KeepOutNote />
+        </div>
       </div>
     </section>
   );

@@ -1,6 +1,15 @@
 import { useAnswers } from '../../engine/answers.ts';
-import { APART_KEY, CAMERA_KEYS, CUT_KEY, METACENTRE_KEY } from '../../view/keys.ts';
-import { type Camera, lookFrom, pullApart, show, toggleCut, toggleMetacentre, useView } from '../../view/view.ts';
+import { APART_KEY, CAMERA_KEYS, CUT_KEY, KEEP_OUTS_KEY, METACENTRE_KEY } from '../../view/keys.ts';
+import {
+  type Camera,
+  lookFrom,
+  pullApart,
+  show,
+  toggleCut,
+  toggleKeepOuts,
+  toggleMetacentre,
+  useView,
+} from '../../view/view.ts';
 import { CutSlider } from './CutSlider.tsx';
 import { SavePicture } from './SavePicture.tsx';
 import { useIsApart } from './use-is-apart.ts';
@@ -18,6 +27,7 @@ export function ViewBar() {
   const camera = useView((view) => view.camera);
   const shown = useView((view) => view.shown);
   const metacentre = useView((view) => view.metacentre);
+  const keepOuts = useView((view) => view.keepOuts);
   const isCut = useView((view) => view.cut !== null);
   const links = useAnswers((answers) => answers.lastGood.bait.links);
   const apart = useIsApart();
@@ -60,6 +70,7 @@ export function ViewBar() {
       <fieldset>
         <legend className="visually-hidden">Marked</legend>
         <Word pressed={metacentre} keys={METACENTRE_KEY} text="Metacentre" onPress={toggleMetacentre} />
+        <Word pressed={keepOuts} keys={KEEP_OUTS_KEY} text="Keep-outs" onPress={toggleKeepOuts} />
       </fieldset>
       <fieldset className="cut-away">
         <legend className="visually-hidden">Inside</legend>

@@ -7,6 +7,7 @@ import {
   makeLinkMaterial,
   makeShared,
   SLOT_LIMIT,
+  setOtherWaterline,
   setSheen,
   setSlots,
   setViewport,
@@ -75,4 +76,15 @@ test('slots are open where the link has them and shut again when it loses them',
   expect(boxes[0]?.toArray()).toEqual([3.75, 6.75, 9.25, 2]);
   setSlots(link, []);
   expect(boxes.map((box) => box.w)).toEqual(Array.from({ length: SLOT_LIMIT }, () => 0));
+});
+
+test('the waterline of a setup beside is drawn where it floats, and not where it is under water or there is none', () => {
+  const plane = () => (link.uniforms.uOther_mm.value as Vector4).toArray();
+  setOtherWaterline(shared, { up: [0, 0.6, 0.8], offset: 7 });
+  expect(plane()).toEqual([0, 0.6, 0.8, 7]);
+  for (const none of [null, { up: [0, 0, 1], offset: null } as const]) {
+    setOtherWaterline(shared, none);
+    // a plane that no point lies in
+    expect(plane()).toEqual([0, 0, 0, 1]);
+  }
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { roomOf } from '../../../../src/scene/room.ts';
-import { reachAlong, shownBait } from '../../../../src/scene/shown.ts';
+import { reachAlong, shownBait, waterlineEnd } from '../../../../src/scene/shown.ts';
 import { goodOf } from '../../../support/change-file.ts';
 import { makeDesignFile } from '../../../support/make-design.ts';
 import { outcomesOf } from '../../../support/worked-bait.ts';
@@ -112,3 +112,52 @@ function must<Value>(value: Value | null | undefined): Value {
   if (value === null || value === undefined) throw new Error('the plain bait has this answer');
   return value;
 }
+
+describe('walls and keep-outs', () => {
+  const { holes, keepOuts } = goodOf(must(PLAIN.bait.walls));
+  const placed = goodOf(must(PLAIN.bait.hardware)).holes;
+
+  test('are those of all holes and links of the whole bait, each with its own', () => {
+    const bait = seen({ ...PLAIN, lastGood: NOTHING }, 'whole');
+    expect(bait.walls.map(({ hole }) => hole)).toEqual(placed);
+    expect(bait.walls.map(({ wall }) => wall)).toEqual(holes);
+    expect(bait.keepOuts).toEqual(keepOuts);
+  });
+
+  test('are a link’s own when it is shown alone', () => {
+    const tail = seen({ ...PLAIN, lastGood: NOTHING }, 1);
+    expect(tail.walls).toHaveLength(placed.filter(({ link }) => link === 1).length);
+    for (const { hole, wall } of tail.walls) expect(wall).toBe(holes[placed.indexOf(hole)]);
+    expect(tail.keepOuts).toEqual([keepOuts[1]]);
+  });
+
+  test('are none before they are known', () => {
+    const { walls: _, ...bait } = PLAIN.bait;
+    const early = seen({ bait, links: PLAIN.links, lastGood: NOTHING }, 'whole');
+    expect(early.walls).toEqual([]);
+    expect(early.keepOuts).toEqual([[], []]);
+  });
+});
+
+describe('the aft end of a waterline on the wood', () => {
+  const { links, float } = seen({ ...PLAIN, lastGood: NOTHING }, 'whole');
+
+  test('lies in the water’s plane and on the skin, further aft than any of the wood above the water', () => {
+    const { up, offset } = float;
+    const end = waterlineEnd(links, up, offset ?? Number.NaN);
+    if (end === null) throw new Error('the plain bait floats');
+    expect(up[0] * end[0] + up[1] * end[1] + up[2] * end[2]).toBeCloseTo(offset ?? Number.NaN, 9);
+    const dry = links.flatMap(({ wetted: { mesh } }) =>
+      Array.from({ length: mesh.positions.length / 3 }, (_, i) => mesh.positions.subarray(3 * i, 3 * i + 3)).filter(
+        ([x = 0, y = 0, z = 0]) => up[0] * x + up[1] * y + up[2] * z > (offset ?? Number.NaN),
+      ),
+    );
+    expect(end[0]).toBeGreaterThanOrEqual(Math.max(...dry.map(([x = 0]) => x)));
+    expect(end[0]).toBeLessThan(reachAlong(links, [1, 0, 0]));
+  });
+
+  test('is nowhere over a bait that is under, or under one that hangs in the air', () => {
+    expect(waterlineEnd(links, [0, 0, 1], 100)).toBeNull();
+    expect(waterlineEnd(links, [0, 0, 1], -100)).toBeNull();
+  });
+});

@@ -11,7 +11,7 @@ const pressed = (key: string, more: Partial<KeyboardEvent> = {}) =>
 
 const marked = () => viewStore.getState().metacentre;
 
-afterEach(() => viewStore.setState({ metacentre: false }));
+afterEach(() => viewStore.setState({ metacentre: false, keepOuts: false }));
 
 test('M marks the metacentre, and M again no longer', () => {
   pressed('m');
@@ -26,4 +26,15 @@ test('M held down marks it once, and with Ctrl it is the browser’s', () => {
   expect(marked()).toBe(true);
   pressed('m', { ctrlKey: true });
   expect(marked()).toBe(true);
+});
+
+test('K draws keep-outs, and K again no longer; held down it does so once', () => {
+  const drawn = () => viewStore.getState().keepOuts;
+  pressed('k');
+  expect(drawn()).toBe(true);
+  pressed('K', { repeat: true });
+  expect(drawn()).toBe(true);
+  pressed('K');
+  expect(drawn()).toBe(false);
+  expect(marked()).toBe(false);
 });
