@@ -1,0 +1,57 @@
+import { type Cure, restated } from '../../../sim/index.ts';
+import { makeProposed } from '../../document/commands.ts';
+import { answersStore, useAnswers } from '../../engine/answers.ts';
+import { useAmounts } from '../../view/amounts.ts';
+import { useView } from '../../view/view.ts';
+import { cureWords } from './ballast-words.ts';
+import { useFilledUp } from './filled-up.ts';
+import { isComplete } from './plan-state.ts';
+
+/** Changes of which any one lets the link be ballasted, each with what follows, as they are found. */
+export function Cures({ link, cures }: { readonly link: number; readonly cures: readonly Cure[] | undefined }) {
+  const isNow = useAnswers(({ fresh, links }) => fresh && links[link]?.cures?.status === 'ok');
+  const isAll = useAnswers(isComplete);
+  const shown = useFilledUp(cures, isNow, isAll);
+  if (isNow && isAll && shown.length === 0) return <p>None of the changes that were tried cures it.</p>;
+  return (
+    <div className="cures">
+      {shown.length > 0 && (
+        <>
+          <h4>Any one of these cures it</h4>
+          <ul>
+            {shown.map(({ item, isOld }, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the list only grows, and its first ones stay the first
+              <CureLine key={i} cure={item} link={link} isOld={isOld} />
+            ))}
+          </ul>
+        </>
+      )}
+      {!(isNow && isAll) && <p className="note">Trying changes that could cure it …</p>}
+    </div>
+  );
+}
+
+function CureLine({ cure, link, isOld }: { readonly cure: Cure; readonly link: number; readonly isOld: boolean }) {
+  const units = useView((view) => view.units);
+  const amounts = useAmounts();
+  const id = `cure-${link}-${cure.kind}`;
+  return (
+    <li className={isOld ? 'awaited' : undefined}>
+      <button
+        type="button"
+        className="act"
+        aria-describedby={id}
+        aria-disabled={isOld}
+        onClick={() => {
+          // one of a design before has been worked out from other numbers
+          const { fresh, links } = answersStore.getState();
+          const known = links[link]?.cures;
+          if (fresh && known?.status === 'ok' && known.value.includes(cure)) makeProposed(cure.edit);
+        }}
+      >
+        Do it: {restated(cure.edit.says, units)}
+      </button>
+      <span id={id}>Then: {cureWords(cure, amounts)}.</span>
+    </li>
+  );
+}
