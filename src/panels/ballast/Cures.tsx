@@ -42,11 +42,14 @@ function CureLine({ cure, link, isOld }: { readonly cure: Cure; readonly link: n
         className="act"
         aria-describedby={id}
         aria-disabled={isOld}
-        onClick={() => {
+        onClick={({ currentTarget }) => {
           // one of a design before has been worked out from other numbers
           const { fresh, links } = answersStore.getState();
           const known = links[link]?.cures;
-          if (fresh && known?.status === 'ok' && known.value.includes(cure)) makeProposed(cure.edit);
+          if (!fresh || known?.status !== 'ok' || !known.value.includes(cure)) return;
+          // the button goes with what it cures
+          currentTarget.closest('.plan-link')?.querySelector('h3')?.focus({ preventScroll: true });
+          makeProposed(cure.edit);
         }}
       >
         Do it: {restated(cure.edit.says, units)}

@@ -15,13 +15,17 @@ export function HoleTable({ plan, planned }: { readonly plan: LinkPlan; readonly
         <thead>
           <tr>
             <th scope="col">Hole</th>
-            <th scope="col">From</th>
+            <th scope="col" className="word">
+              From
+            </th>
             <th scope="col">From the nose</th>
             {isAcross && <th scope="col">Across</th>}
             <th scope="col">Drill</th>
             <th scope="col">Depth</th>
             <th scope="col">Lead</th>
-            <th scope="col">Stock</th>
+            <th scope="col" className="word">
+              Stock
+            </th>
             <th scope="col">Wall left</th>
           </tr>
         </thead>

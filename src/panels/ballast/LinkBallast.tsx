@@ -35,7 +35,7 @@ export const LinkBallast = memo(({ plan, planned, digits, forgiveness, cures }: 
   return (
     <section className="plan-link" aria-label={`Ballast of ${name}`}>
       <div className="plan-words">
-        <h3>
+        <h3 tabIndex={-1}>
           <span className="ordinal">{link + 1}</span> {name}
         </h3>
         <p className={state === 'cannot' ? 'cannot' : undefined}>{planWords(plan, amounts)}</p>

@@ -26,7 +26,9 @@ export const WhatIfs = memo(({ rows }: { readonly rows: readonly WhatIfRow[] | u
               <th scope="col">In the water</th>
               <th scope="col">Trim</th>
               <th scope="col">Proud</th>
-              <th scope="col">The change</th>
+              <th scope="col" className="word">
+                The change
+              </th>
             </tr>
           </thead>
           <tbody>

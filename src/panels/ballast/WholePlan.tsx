@@ -1,4 +1,4 @@
-import { memo, useRef } from 'react';
+import { memo, useEffect, useRef, useState } from 'react';
 import { type Accuracy, type BallastPlan, baitVerdict, type SettledPlan } from '../../../sim/index.ts';
 import { keepTried, makeProposed, putBackTried, tryProposed } from '../../document/commands.ts';
 import { documentStore, useDocument } from '../../document/store.ts';
@@ -21,6 +21,7 @@ export const WholePlan = memo(({ ballast, planned, accuracy }: WholePlanProps) =
   const amounts = useAmounts();
   const { holes } = ballast;
   const { assembled, target } = planned;
+  const unplanned = ballast.links.flatMap(({ name, state }) => (state === 'cannot' ? [name] : []));
   return (
     <section className="plan-whole" aria-labelledby="plan-whole">
       <div>
@@ -37,6 +38,7 @@ export const WholePlan = memo(({ ballast, planned, accuracy }: WholePlanProps) =
             ? 'No hole is wanted.'
             : `${amounts.mass(leadIn(holes))} of lead in ${counted(holes.length, 'hole')}.`}
         </p>
+        {unplanned.length > 0 && <p>No plan for {unplanned.join(', ')}: what holes there are stay as they are.</p>}
         <Take />
         <p className="note">
           Lead is poisonous: gloves, no dust, wash before you eat, and your local rules before you fish with it. Never
@@ -59,10 +61,35 @@ function proposed() {
 function Take() {
   const tried = useDocument((document) => document.tried);
   const isCurrent = useAnswers((answers) => planState(answers) === 'current');
-  const drilled = useAnswers(
-    ({ settled: { bait } }) => bait.setup && bait.ballast && isDrilled(bait.setup.holes, bait.ballast.holes),
+  const isPlans = useAnswers(
+    ({ settled: { bait } }) =>
+      bait.setup !== undefined && bait.ballast !== undefined && isDrilled(bait.setup.holes, bait.ballast.holes),
   );
+  // while it is worked out anew nothing is known, and what was said stays
+  const [drilled, setDrilled] = useState(false);
+  if (isCurrent && tried === null && drilled !== isPlans) setDrilled(isPlans);
+
+  // the button that was pressed goes with the plan
+  const pressed = useRef(false);
   const said = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    if (drilled && pressed.current) said.current?.focus({ preventScroll: true });
+    if (drilled) pressed.current = false;
+  }, [drilled]);
+
+  const drill = () => {
+    const edit = tried ?? proposed();
+    if (edit === null) return;
+    pressed.current = true;
+    if (tried === null) makeProposed(edit);
+    else keepTried();
+  };
+  const tryOrPutBack = () => {
+    if (tried !== null) return putBackTried();
+    const edit = proposed();
+    if (edit !== null) tryProposed(edit);
+  };
+
   if (tried === null && drilled) {
     return (
       <p className="taken" ref={said} tabIndex={-1}>
@@ -74,32 +101,15 @@ function Take() {
   return (
     <>
       {tried !== null && (
-        <p aria-live="polite">In the tub it is tried, and not kept yet. Changing anything else keeps it first.</p>
+        <p className="tried" aria-live="polite">
+          In the tub it is tried, and not kept yet. Changing anything else keeps it first.
+        </p>
       )}
       <p className="acts">
-        <button
-          type="button"
-          className="act"
-          aria-disabled={isLate}
-          onClick={() => {
-            const edit = tried ?? proposed();
-            if (edit === null) return;
-            if (tried === null) makeProposed(edit);
-            else keepTried();
-          }}
-        >
+        <button type="button" className="act" aria-disabled={isLate} onClick={drill}>
           Drill as planned
         </button>
-        <button
-          type="button"
-          className="act lesser"
-          aria-disabled={isLate}
-          onClick={() => {
-            const edit = tried === null ? proposed() : null;
-            if (tried !== null) putBackTried();
-            else if (edit !== null) tryProposed(edit);
-          }}
-        >
+        <button type="button" className="act lesser" aria-disabled={isLate} onClick={tryOrPutBack}>
           {tried === null ? 'Try it in the tub' : 'Put back'}
         </button>
       </p>
