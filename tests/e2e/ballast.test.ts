@@ -71,8 +71,7 @@ const headline = (page: Page) => textOf(page.locator('.headline'));
 const section = (page: Page) => page.getByRole('region', { name: 'Ballast plan', exact: true });
 const button = (page: Page, name: string | RegExp) =>
   section(page).getByRole('button', typeof name === 'string' ? { name, exact: true } : { name });
-const undo = (page: Page) =>
-  page.getByRole('group', { name: 'History' }).or(page.locator('.history')).getByRole('button');
+const history = (page: Page) => page.locator('.history').getByRole('button');
 
 async function press(page: Page, name: string | RegExp): Promise<void> {
   await button(page, name).click();
