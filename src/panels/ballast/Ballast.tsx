@@ -1,7 +1,8 @@
-import { memo } from 'react';
+import { memo, useMemo } from 'react';
 import type { LastGood } from '../../engine/answers.ts';
 import { useAnswers } from '../../engine/answers.ts';
 import { Bench } from './Bench.tsx';
+import { Board } from './Board.tsx';
 import { LinkBallast } from './LinkBallast.tsx';
 import { planState } from './plan-state.ts';
 import { WhatIfs } from './WhatIfs.tsx';
@@ -30,9 +31,11 @@ export function Ballast() {
 
 const Planned = memo(({ settled: { bait, links } }: { readonly settled: LastGood }) => {
   const { ballast, planned } = bait;
+  const wetted = useMemo(() => links.flatMap((link) => link.wetted ?? []), [links]);
   if (ballast === undefined || planned === undefined) return null;
   return (
     <div className="ballast-body">
+      <Board wetted={wetted} planned={planned} own={bait.hardware?.holes} />
       <WholePlan ballast={ballast} planned={planned} accuracy={bait.assembledAccuracy} />
       <Bench />
       {ballast.links.map((plan) => (
