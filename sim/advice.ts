@@ -3,12 +3,13 @@ import type { Cure, WhatIfRow } from './ballast/advised.ts';
 import { type PinLoad, planChamber, planTogether } from './ballast/carry.ts';
 import { type CureKind, cureTrials } from './ballast/cures.ts';
 import { needOf } from './ballast/need.ts';
-import { type BaitParts, keptLedger, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
+import { type BaitParts, holesBefore, keptLedger, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
 import { settlePlan } from './ballast/settle.ts';
 import { type WhatIf, whatIfsOf } from './ballast/what-ifs.ts';
-import { mergedHoles } from './ballast/whole.ts';
+import { mergedHoles, namedApart } from './ballast/whole.ts';
 import { type ProposedEdit, withEdit } from './design/edit.ts';
 import type { DesignFile } from './design/file.ts';
+import { valueAt } from './design/place.ts';
 import { ok } from './flow/outcome.ts';
 import { share } from './flow/share.ts';
 import { bodyOf } from './hydro/bait-body.ts';
@@ -77,7 +78,8 @@ export function createAdvisor(): Pipeline {
       plans: readonly LinkPlan[],
       pin: PinLoad | null,
     ): Cure | null => {
-      const holes = mergedHoles(links, plans);
+      const named = namedApart(links, plans);
+      const holes = mergedHoles(links, named);
       const settled = settlePlan({
         ...bait,
         links,
@@ -89,7 +91,11 @@ export function createAdvisor(): Pipeline {
       const [link, { assembled, target }] = [settled.floats[index], settled];
       if (Math.abs(assembled.trim - setup.target.trim) > LEVEL_RAD || Math.abs(assembled.heel) > LEVEL_RAD) return null;
       const lead = plans[index].holes.reduce((sum, hole) => sum + (hole.lead?.mass ?? 0), 0);
-      const edit = { says, sets: [...sets, ...acceptHoles(file, design, setup, holes).sets] };
+      const accepted = acceptHoles(file, design, setup, holes);
+      // what stands in the file already cures nothing any more
+      if (sets.length === 0 && accepted.sets.every(({ path, value }) => isSame(valueAt(file, path), value)))
+        return null;
+      const edit = { says, sets: [...sets, ...accepted.sets] };
       return { kind, edit, after: { link, assembled, lead, met: target.met, pin } };
     };
 
@@ -188,6 +194,10 @@ export function createAdvisor(): Pipeline {
   return { steps };
 }
 
+function isSame(a: unknown, b: unknown): boolean {
+  return share(a, b) === a;
+}
+
 /** What has been told of a design. */
 interface Run {
   readonly bait: Partial<BaitAnswers>;
@@ -243,7 +253,7 @@ function baitPartsOf({ hull, water, design: { wood, shop }, setup: { coats } }: 
   return { hull, water, wood, shop, coats };
 }
 
-function linkPartsOf({ design, links, made, hardware, target }: Floated): readonly LinkParts[] {
+function linkPartsOf({ design, setup, links, made, hardware, target }: Floated): readonly LinkParts[] {
   return links.map((spec, i): LinkParts => {
     const own = <Item extends { readonly link: number }>(items: readonly Item[]) =>
       items.filter(({ link }) => link === i);
@@ -265,6 +275,7 @@ function linkPartsOf({ design, links, made, hardware, target }: Floated): readon
       },
       hung: own(hardware.hung),
       aim: target.links[i],
+      likes: holesBefore(design.setups, setup, design.joints, i),
     };
   });
 }

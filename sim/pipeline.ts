@@ -1,9 +1,10 @@
 import { forgivenessOf } from './ballast/forgiveness.ts';
-import { type BaitParts, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
+import { type BaitParts, holesBefore, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
+import { refloat } from './ballast/refloat.ts';
 import { settlePlan } from './ballast/settle.ts';
 import { type Aim, checkTarget, type TargetAnswer } from './ballast/target.ts';
 import { type BallastPlan, planBallast } from './ballast/whole.ts';
-import type { Coat, Design, Link, Setup, Shop, Target, Wood } from './design/design.ts';
+import type { Coat, Design, Hole, Link, Setup, Shop, Target, Wood } from './design/design.ts';
 import type { DesignFile } from './design/file.ts';
 import { evaluateDesign } from './design/validate.ts';
 import { type Outcome, ok, SimError } from './flow/outcome.ts';
@@ -24,6 +25,7 @@ import type { FixedHardware, Hardware, PlacedFin, PlacedHung } from './mass/plac
 import { checkSound } from './mass/sound.ts';
 import { wallOf } from './mass/wall.ts';
 import { type BareSolid, type Detail, measureSolid, meshLink, type Wetted, wetLink } from './mesh/wetted.ts';
+import type { Drawn, Refloat, WarnParts } from './out/warn/parts.ts';
 import { warn } from './out/warn.ts';
 import { warnOfAll } from './out/warn-of-all.ts';
 import type { Step, WallAnswer } from './steps.ts';
@@ -157,7 +159,16 @@ export function createPipeline(): Pipeline {
     const [wanted, wantedOfLinks] = [chosen((s) => s.target), chosen((s) => s.linkTargets)];
     const target = bait.target(wanted, wantedOfLinks, links, length, wetted, floats, assembled);
     yield { name: 'target', link: null, outcome: target };
-    const warnings = bait.warnings(water, hull, links, hardware, wetted, floats, assembled, target);
+    const drawn = bait.drawn(
+      joints,
+      read((d) => d.hangers),
+      read((d) => d.shop.wall),
+      read((d) => d.setups),
+      part(setup, 'setup', setupNumber(design)),
+      ok(file),
+    );
+    const warnParts = bait.warnParts(water, hull, links, hardware, wetted, floats, assembled, target, drawn);
+    const warnings = bait.warnings(warnParts);
     yield { name: 'warnings', link: null, outcome: warnings };
     const walls = bait.walls(hull, fixed, links);
     yield { name: 'walls', link: null, outcome: walls };
@@ -180,6 +191,12 @@ export function createPipeline(): Pipeline {
         held,
         hanging,
         part(target, 'target', ({ links: aims }) => aims[index]),
+        link.likes(
+          read((d) => d.setups),
+          setup,
+          joints,
+          ok(index),
+        ),
       ),
     );
     const plans: Outcome<LinkPlan>[] = [];
@@ -221,19 +238,14 @@ export function createPipeline(): Pipeline {
       ? rests[0]
       : bait.attitudes(trees, ledgers, roughTrees, roughLedgers, allHung, water, assembled);
     yield { name: 'assembledAttitudes', link: null, outcome: assembledAttitudes };
+    const tried = bait.refloat(baitParts, linkParts, wanted, wantedOfLinks, length);
     const allWarnings = bait.allWarnings(
-      water,
-      hull,
-      links,
-      hardware,
-      wetted,
-      floats,
-      assembled,
-      target,
+      warnParts,
       bait.accuracies(accuracies),
       bait.rests(rests),
       assembledAccuracy,
       assembledAttitudes,
+      tried,
     );
     yield { name: 'allWarnings', link: null, outcome: allWarnings };
   }
@@ -260,7 +272,7 @@ interface Made {
 }
 
 /** What every warning is read from. */
-const WARNED_OF = ['water', 'hull', 'links', 'hardware', 'wetted', 'float', 'assembled', 'target'] as const;
+const WARNED_OF = ['water', 'hull', 'links', 'hardware', 'wetted', 'float', 'assembled', 'target', 'design'] as const;
 
 function createBaitStages() {
   return {
@@ -329,7 +341,25 @@ function createBaitStages() {
           assembled,
         }),
     ),
-    warnings: createStage(
+    drawn: createStage(
+      ['design', 'design', 'design', 'design', 'setup', 'design'],
+      (
+        joints: Design['joints'],
+        hangers: Design['hangers'],
+        wall: Mm,
+        setups: readonly Setup[],
+        setup: number,
+        { joints: writtenJoints, hangers: writtenHangers, setups: writtenSetups }: DesignFile,
+      ): Drawn => ({
+        joints,
+        hangers,
+        wall,
+        setups,
+        setup,
+        file: { joints: writtenJoints, hangers: writtenHangers, setups: writtenSetups },
+      }),
+    ),
+    warnParts: createStage(
       WARNED_OF,
       (
         water: WaterAnswer,
@@ -340,8 +370,11 @@ function createBaitStages() {
         floats: readonly Float[],
         assembled: Float,
         target: TargetAnswer,
-      ) => warn({ water, hull, links, hardware, wetted, floats, assembled, target }),
+        drawn: Drawn,
+      ): WarnParts => ({ water, hull, links, hardware, wetted, floats, assembled, target, drawn }),
+      'whole',
     ),
+    warnings: createStage(['target'], (parts: WarnParts) => warn(parts)),
     baitParts: createStage(
       ['hull', 'design', 'setup', 'water', 'design'],
       (hull: Hull, wood: Wood, coats: readonly Coat[], water: WaterAnswer, shop: Shop): BaitParts => ({
@@ -354,11 +387,24 @@ function createBaitStages() {
       'whole',
     ),
     linkParts: createList<LinkParts>('float'),
+    refloat: createStage(
+      ['setup', 'float', 'setup', 'setup', 'design'],
+      (
+        shared: BaitParts,
+        links: readonly LinkParts[],
+        target: Target,
+        linkTargets: Setup['linkTargets'],
+        length: Mm,
+      ): Refloat =>
+        (other) =>
+          refloat({ ...shared, links, target, linkTargets, length }, other),
+      'whole',
+    ),
     plans: createList<LinkPlan>('plan'),
     ballast: createStage(
       ['setup', 'float', 'plan', 'setup'],
       (shared: BaitParts, links: readonly LinkParts[], plans: readonly LinkPlan[], { trim }: Target) =>
-        planBallast({ ...shared, links, trim }, plans),
+        planBallast(shared, links, trim, plans),
     ),
     planned: createStage(
       ['setup', 'float', 'ballast', 'setup', 'setup', 'design'],
@@ -380,25 +426,25 @@ function createBaitStages() {
       (...parts: TwoMeshes) => attitudesOf(...parts),
     ),
     allWarnings: createStage(
-      [...WARNED_OF, ...(['accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes'] as const)],
+      ['target', 'accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes', 'float'],
       (
-        water: WaterAnswer,
-        hull: Hull,
-        links: readonly LinkSpec[],
-        hardware: Hardware,
-        wetted: readonly Wetted[],
-        floats: readonly Float[],
-        assembled: Float,
-        target: TargetAnswer,
+        parts: WarnParts,
         accuracies: readonly Accuracy[],
         rests: readonly Attitudes[],
         accuracy: Accuracy,
         attitudes: Attitudes,
+        refloat: Refloat,
       ) =>
         warnOfAll({
-          parts: { water, hull, links, hardware, wetted, floats, assembled, target },
-          whole: { float: assembled, accuracy, attitudes },
-          links: links.map(({ name }, i) => ({ name, float: floats[i], accuracy: accuracies[i], attitudes: rests[i] })),
+          parts,
+          refloat,
+          whole: { float: parts.assembled, accuracy, attitudes },
+          links: parts.links.map(({ name }, i) => ({
+            name,
+            float: parts.floats[i],
+            accuracy: accuracies[i],
+            attitudes: rests[i],
+          })),
         }),
     ),
   };
@@ -442,7 +488,7 @@ function createLinkStages() {
         floatBody(bodyOf([tree], [ledger], hung, water)),
     ),
     parts: createStage(
-      ['links', 'design', 'solid', 'wetted', 'wetted', 'hardware', 'hardware', 'target'],
+      ['links', 'design', 'solid', 'wetted', 'wetted', 'hardware', 'hardware', 'target', 'design'],
       (
         spec: LinkSpec,
         link: Link,
@@ -452,7 +498,8 @@ function createLinkStages() {
         hardware: FixedHardware,
         hung: Hardware['hung'],
         aim: Aim,
-      ): LinkParts => ({ spec, link, solid, wetted, trees, hardware, hung, aim }),
+        likes: readonly Hole[],
+      ): LinkParts => ({ spec, link, solid, wetted, trees, hardware, hung, aim, likes }),
       'whole',
     ),
     forgiveness: createStage(
@@ -460,6 +507,7 @@ function createLinkStages() {
       (tree: LinkTrees, ledger: Ledger, hung: Hardware['hung'], water: WaterAnswer, float: Float, { span }: LinkSpec) =>
         forgivenessOf(bodyOf([tree], [ledger], hung, water), hung, float, span),
     ),
+    likes: createStage(['design', 'setup', 'design', 'links'], holesBefore),
     plan: createStage(['setup', 'float'], (shared: BaitParts, parts: LinkParts) => planLink(shared, parts)),
     accuracy: createStage(
       ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'float'],

@@ -1,5 +1,5 @@
 import { worldAxes } from '../frames.ts';
-import { type FloatingBody, totalsOf } from '../hydro/body.ts';
+import { type FloatingBody, type Totals, totalsOf } from '../hydro/body.ts';
 import { draftAt } from '../hydro/draft.ts';
 import { HANGS_G, HANGS_SHARE } from '../hydro/float.ts';
 import { potentialAt } from '../hydro/potential.ts';
@@ -34,28 +34,18 @@ export function needOf(body: FloatingBody, aim: Aim): Need {
   const { along, across } = worldAxes(up);
   const totals = totalsOf(body);
   const buoyancy = body.waterDensity * totals.volume;
-  const wanted = aim.netWet === null ? null : buoyancy + aim.netWet;
-  if (wanted !== null && !floatsAt(aim.netWet ?? 0, wanted)) {
-    const lever = subtract(totals.massCentre, totals.volumeCentre);
-    const upright = -totals.mass * dot(lever, up);
-    return {
-      net: wanted - totals.mass,
-      up,
-      along,
-      across,
-      buoyancy: totals.volumeCentre,
-      about: totals.volumeCentre,
-      moment: { along: -totals.mass * dot(lever, along), across: -totals.mass * dot(lever, across) },
-      stiffness: { trim: upright, heel: upright },
-    };
+  const axes = { up, along, across };
+  if (aim.netWet !== null && !isAfloat(aim.netWet, buoyancy + aim.netWet)) {
+    return needUnder(axes, totals, buoyancy + aim.netWet);
   }
-  const offset = aim.offset ?? offsetFor(body, up, along, across, wanted ?? totals.mass, totals.mass);
+  const offset = aim.offset ?? offsetFor(body, axes, buoyancy + (aim.netWet ?? 0), totals.mass);
   const at = potentialAt(body, up, along, across, offset);
+  // a waterline that leaves next to nothing dry is one of a body that hangs
+  const wanted = totals.mass + at.force;
+  if (!isAfloat(wanted - buoyancy, wanted)) return needUnder(axes, totals, wanted);
   return {
     net: at.force,
-    up,
-    along,
-    across,
+    ...axes,
     buoyancy: at.buoyancyCentre,
     about: at.centre,
     moment: { along: -at.slopeU, across: -at.slopeV },
@@ -63,13 +53,29 @@ export function needOf(body: FloatingBody, aim: Aim): Need {
   };
 }
 
+type Axes = Pick<Need, 'up' | 'along' | 'across'>;
+
+/** Of a body that is to weigh so much with everything wet. */
+function needUnder(axes: Axes, totals: Totals, wanted: Gram): Need {
+  const lever = subtract(totals.massCentre, totals.volumeCentre);
+  const upright = -totals.mass * dot(lever, axes.up);
+  return {
+    net: wanted - totals.mass,
+    ...axes,
+    buoyancy: totals.volumeCentre,
+    about: totals.volumeCentre,
+    moment: { along: -totals.mass * dot(lever, axes.along), across: -totals.mass * dot(lever, axes.across) },
+    stiffness: { trim: upright, heel: upright },
+  };
+}
+
 /** Lighter than that, a body shows some of itself. */
-function floatsAt(netWet: Gram, mass: Gram): boolean {
+function isAfloat(netWet: Gram, mass: Gram): boolean {
   return netWet < -Math.max(HANGS_G, HANGS_SHARE * mass);
 }
 
 /** Where the water stands when the body weighs so much. */
-function offsetFor(body: FloatingBody, up: Vec3, along: Vec3, across: Vec3, wanted: Gram, mass: Gram): Mm {
+function offsetFor(body: FloatingBody, { up, along, across }: Axes, wanted: Gram, mass: Gram): Mm {
   const loaded = { ...body, mass: body.mass + wanted - mass };
   return draftAt(loaded, up, along, across, null, 1e-9 * wanted).offset;
 }

@@ -1,8 +1,8 @@
-import type { Coat, Hole, Link, Shop, Wood } from '../design/design.ts';
+import type { Coat, Design, Hole, Link, Setup, Shop, Wood } from '../design/design.ts';
 import type { Hull } from '../hull/hull.ts';
 import { bodyOf } from '../hydro/bait-body.ts';
 import type { LinkTrees } from '../hydro/link-tree.ts';
-import type { LinkSpec } from '../links/cut.ts';
+import { type LinkSpec, ownerAt } from '../links/cut.ts';
 import { keepOutsOf } from '../mass/keep-out.ts';
 import { type Ledger, writeLedger } from '../mass/ledger.ts';
 import type { FixedHardware, PlacedHung } from '../mass/placed.ts';
@@ -27,6 +27,26 @@ export interface LinkParts {
   readonly hardware: FixedHardware;
   readonly hung: readonly PlacedHung[];
   readonly aim: Aim;
+  /** Holes of the setups before this one, at whose places it is drilled too where that does as well. */
+  readonly likes: readonly Hole[];
+}
+
+/** Holes of the setups before one, in one link: they may stand in the wood already. The first setup that has any there tells. */
+export function holesBefore(
+  setups: readonly Setup[],
+  setup: Setup,
+  joints: Design['joints'],
+  link: number,
+): readonly Hole[] {
+  const before = setups.slice(
+    0,
+    Math.max(
+      0,
+      setups.findIndex(({ name }) => name === setup.name),
+    ),
+  );
+  const inLink = before.map(({ holes }) => holes.filter(({ x, air }) => air === null && ownerAt(joints, x) === link));
+  return inLink.find((holes) => holes.length > 0) ?? [];
 }
 
 /** What all links share. */
@@ -46,11 +66,13 @@ export interface LinkPlan {
   readonly need: Need;
   /** Where all that is added must act together; null: there is nothing to add. */
   readonly place: Vec3 | null;
-  /** enough: it rests as it should without any lead. */
-  readonly state: 'planned' | 'enough' | 'cannot';
+  /** enough: it rests as it should without any lead; kept: its holes stay, since they bear what a neighbour cannot. */
+  readonly state: 'planned' | 'enough' | 'cannot' | 'kept';
   /** New holes, from nose to tail; on the flanks starboard before port. */
   readonly holes: readonly Hole[];
   readonly lead: Gram;
+  /** Mean height of the planned lead along the aim's upright; null: there is none. */
+  readonly leadHeight: Mm | null;
   /** What the rounding leaves: trim off the aim, nose-down positive, and weight still to add. */
   readonly left: { readonly trim: Radian; readonly net: Gram } | null;
   /** The hole nearest to the centre of buoyancy, to be filled last, when the sealed link has been weighed. */
@@ -99,7 +121,17 @@ export function planLink(
     moment: { ...own.moment, along: own.moment.along + carried.moment },
   };
   const place = placeOf(need);
-  const plain = { link: spec.index, name: spec.name, need, place, holes: [], lead: 0, left: null, last: null };
+  const plain = {
+    link: spec.index,
+    name: spec.name,
+    need,
+    place,
+    holes: [],
+    lead: 0,
+    leadHeight: null,
+    left: null,
+    last: null,
+  };
   const off = Math.atan2(need.moment.along, need.stiffness.trim);
   if (Math.abs(need.net) <= ENOUGH_G && Math.abs(off) <= LEVEL_RAD && need.stiffness.heel > 0) {
     return { ...plain, state: 'enough', left: { trim: off, net: need.net }, why: null };
@@ -114,17 +146,18 @@ export function planLink(
 
   const filling = fillingOf(bait, parts);
   const offers = offersFor(bait, parts, need);
-  const pattern = searchHoles(offers, need, filling, spare);
+  const pattern = searchHoles(offers, need, filling, { likes: parts.likes, ...(spare === undefined ? {} : { spare }) });
   if (!pattern) {
     const lanes = offers.flatMap((offer) => offer.lane() ?? []);
     return cannot(obstacleOf(lanes, need, place, filling));
   }
-  const holes = holesOf(pattern, spec.name, filling.plug, takenNames(kept));
+  const holes = numbered(holesOf(pattern, filling.plug), spec.name, takenNames(kept));
   return {
     ...plain,
     state: 'planned',
     holes,
     lead: holes.reduce((sum, { lead }) => sum + (lead?.mass ?? 0), 0),
+    leadHeight: pattern.height,
     left: { trim: pattern.trim, net: pattern.net },
     last: lastOf(pattern, holes, need),
     why: null,
@@ -132,10 +165,18 @@ export function planLink(
 }
 
 /** Where holes may go in a link, and where lead that balances it across would stand. */
-export function offersFor({ hull, shop }: BaitParts, { spec, hardware }: LinkParts, need: Need): readonly Offer[] {
+export function offersFor(bait: BaitParts, link: LinkParts, need: Need): readonly Offer[] {
   const across = rowAt(placeOf(need)?.[1] ?? 0);
-  return offersOf({ hull, spec, keepOuts: keepOutsOf(spec, keptHardware(hardware)), ...shop, across });
+  const before = laidOut.get(link);
+  if (before?.bait === bait && before.across === across) return before.offers;
+  const keepOuts = keepOutsOf(link.spec, keptHardware(link.hardware));
+  const offers = offersOf({ hull: bait.hull, spec: link.spec, keepOuts, ...bait.shop, across });
+  laidOut.set(link, { bait, across, offers });
+  return offers;
 }
+
+/** Offers lay their lanes out as they are asked for: whoever plans the same link again finds them done. */
+const laidOut = new WeakMap<LinkParts, { bait: BaitParts; across: Mm; offers: readonly Offer[] }>();
 
 /** Marked out across the belly to half a millimetre; nearer to the middle than half of that is the middle. */
 const ROW_MM = 0.5;
@@ -204,24 +245,12 @@ function takenNames({ holes }: FixedHardware): ReadonlySet<string> {
   return new Set(holes.map(({ name }) => name));
 }
 
-/** The pattern as holes of the design. */
-function holesOf(
-  { lane, depth, holes }: Pattern,
-  link: string,
-  plugDensity: GramPerMm3,
-  taken: ReadonlySet<string>,
-): readonly Hole[] {
+/** The pattern as holes of the design, without names as yet. */
+function holesOf({ lane, depth, holes }: Pattern, plugDensity: GramPerMm3): readonly Hole[] {
   const { stock, drill, from, row } = lane;
-  let number = 0;
-  const nextName = () => {
-    do number += 1;
-    while (taken.has(`${link} ${number}`));
-    return `${link} ${number}`;
-  };
   return holes.flatMap(({ station, units }): readonly Hole[] => {
-    const name = nextName();
     const hole: Hole = {
-      name,
+      name: '',
       from: 'belly',
       x: station.x,
       across: row,
@@ -234,7 +263,30 @@ function holesOf(
       done: false,
     };
     if (from === 'belly') return [hole];
-    return (['starboard', 'port'] as const).map((side) => ({ ...hole, name: `${name}, ${side}`, from: side }));
+    return (['starboard', 'port'] as const).map((side) => ({ ...hole, from: side }));
+  });
+}
+
+/** Of a link's name, as much as leaves room for the rest: a name in the file has 60 letters at most. */
+const STEM_LETTERS = 44;
+
+/** Numbers holes by station, a pair from the flanks with one number, past all that is taken. */
+export function numbered(holes: readonly Hole[], link: string, taken: ReadonlySet<string>): readonly Hole[] {
+  const stem = [...link].reduce(
+    (short, letter) => (short.length + letter.length > STEM_LETTERS ? short : short + letter),
+    '',
+  );
+  const nameOf = (number: number, from: Hole['from']) =>
+    from === 'belly' ? `${stem} ${number}` : `${stem} ${number}, ${from}`;
+  const isTaken = (number: number) =>
+    (['belly', 'starboard', 'port'] as const).some((from) => taken.has(nameOf(number, from)));
+  let [number, x] = [0, Number.NaN];
+  return holes.map((hole) => {
+    if (hole.x !== x)
+      do number += 1;
+      while (isTaken(number));
+    x = hole.x;
+    return { ...hole, name: nameOf(number, hole.from) };
   });
 }
 

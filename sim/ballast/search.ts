@@ -1,3 +1,4 @@
+import type { Hole } from '../design/design.ts';
 import { type Part, pointHeight, takenOut } from '../mass/hole.ts';
 import { dot, scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import type { Gram, GramMm, GramPerMm3, Mm, Radian } from '../units/brand.ts';
@@ -16,6 +17,7 @@ const AS_LOW_MM: Mm = 0.5;
 /** Plans that leave no more than one of these are equal; if none leaves so little, the next is tried. */
 export const TRIM_STEPS = [radianFromDegree(0.3), radianFromDegree(1), radianFromDegree(2)] as const;
 export const MOST_HOLES = 3;
+const SAME_MM: Mm = 0.01;
 
 /** What a hole does to the wood round it, beside its lead. */
 export interface Filling {
@@ -40,29 +42,59 @@ export interface Pattern {
   readonly net: Gram;
 }
 
+/** What besides its need decides on a link's holes. */
+export interface Wishes {
+  /** Weight that a plan may leave at most, where a tenth of a gram is too coarse. */
+  readonly spare?: Gram;
+  /** Holes of another setup: where their places do as well, no other holes are drilled. */
+  readonly likes?: readonly Hole[];
+}
+
 /**
  * The best pattern for a need: of those that come to the target within 0.1 g and 0.3°, the lowest lead; of those whose
- * lead lies as low to half a millimetre, the fewest holes; of those the lowest. Exact over one lane and depth, one to
- * three holes on whole millimetres, lead in tenths of a gram, as much of it as comes nearest. If none comes to 0.3°, within
- * 1°, then 2°; null if none. spare: weight that a plan may leave at most, where a tenth of a gram is too coarse.
+ * lead lies as low to half a millimetre, one at the places that are liked, else the fewest holes; of those the lowest.
+ * Exact over one lane and depth, one to three holes on whole millimetres, lead in tenths of a gram, as much of it as comes
+ * nearest. If none comes to 0.3°, within 1°, then 2°; null if none.
  */
 export function searchHoles(
   offers: readonly Offer[],
   need: Need,
   filling: Filling,
-  spare: Gram = Number.POSITIVE_INFINITY,
+  { spare = Number.POSITIVE_INFINITY, likes = [] }: Wishes = {},
 ): Pattern | null {
   const loosest = TRIM_STEPS[2];
   // whether there is any plan is soon told, and where there is none the finer search is spared
   if (!bestOfEach(offers, need, filling, { trim: loosest, spare }, 'any').some((pattern) => pattern !== null))
     return null;
+  const liked = offersLike(offers, likes);
   for (const trim of TRIM_STEPS) {
     const best = bestOfEach(offers, need, filling, { trim, spare }, 'lowest');
     const lowest = Math.min(...best.map(heightOf));
-    const found = best.find((pattern) => pattern !== null && pattern.height <= lowest + AS_LOW_MM);
-    if (found) return found;
+    const asLow = (pattern: Pattern | null) => pattern !== null && pattern.height <= lowest + AS_LOW_MM;
+    const found = best.find(asLow);
+    if (!found) continue;
+    const here = liked.length === 0 ? [] : bestOfEach(liked, need, filling, { trim, spare }, 'lowest');
+    return here.findLast(asLow) ?? found;
   }
   return null;
+}
+
+/** The offers with no more than the places of some holes, of their drill, from where they are drilled. */
+function offersLike(offers: readonly Offer[], likes: readonly Hole[]): readonly Offer[] {
+  if (likes.length === 0) return [];
+  return offers.flatMap((offer): readonly Offer[] => {
+    const lane = offer.row === null || likes.some(({ from }) => from === 'starboard') ? offer.lane() : null;
+    if (!lane) return [];
+    const same = likes.filter(
+      (hole) =>
+        Math.abs(hole.diameter - lane.drill.diameter) < SAME_MM &&
+        hole.lead?.stock.name === lane.stock.name &&
+        (lane.from === 'belly' ? hole.from === 'belly' : hole.from === 'starboard') &&
+        Math.abs(hole.across - lane.row) < SAME_MM,
+    );
+    const stations = lane.stations.filter(({ x }) => same.some((hole) => Math.abs(hole.x - x) < SAME_MM));
+    return stations.length === 0 ? [] : [{ ...offer, lane: () => ({ ...lane, stations }) }];
+  });
 }
 
 /** How much trim, and how much weight, a pattern may leave. */
@@ -269,15 +301,22 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
   let best = known;
   let bar = heightOf(known) - base;
 
-  const weigh = (chosen: readonly Seat[], units: readonly number[]) => {
-    let [moment, rise, raised, sum, empty] = [-need.moment.along, 0, 0, 0, 0];
+  const chosen: Seat[] = [];
+  const units = [0, 0, 0];
+  const wanted = need.moment.along;
+
+  const weigh = (empty: Gram) => {
+    let moment = -wanted;
+    let rise = 0;
+    let raised = 0;
+    let sum = 0;
     for (let i = 0; i < count; i++) {
-      const [seat, k] = [chosen[i], units[i]];
+      const seat = chosen[i];
+      const k = units[i];
       moment += at(seat.moment, k);
       rise += at(seat.rise, k);
       raised += at(seat.raised, k);
       sum += k;
-      empty += seat.empty;
     }
     const height = raised / sum;
     const stiffness = need.stiffness.trim - rise;
@@ -293,12 +332,11 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
 
   // lead moved from one seat to the next only ever adds to the moment, unless the aim leans so far that depth tells
   const isOrdered = Math.abs(need.along[2]) * cut.depth < 0.5 * need.along[0] * lane.spacing;
-  const chosen: Seat[] = [];
-  const units = [0, 0, 0];
 
   /** All ways to share units between the last two seats so that they bring this moment, give or take the slack. */
-  const shareTwo = (i: number, total: number, moment: GramMm, slack: GramMm) => {
-    const [a, b] = [chosen[i], chosen[i + 1]];
+  const shareTwo = (i: number, total: number, moment: GramMm, slack: GramMm, empty: Gram) => {
+    const a = chosen[i];
+    const b = chosen[i + 1];
     const from = Math.max(a.least, total - b.most);
     const to = Math.min(a.most, total - b.least);
     if (from > to) return;
@@ -316,59 +354,66 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
       if (Math.abs(over) > slack) continue;
       units[i] = k;
       units[i + 1] = total - k;
-      weigh(chosen, units);
+      weigh(empty);
     }
   };
 
-  const share = () => {
-    let [empty, emptyRise, least, most] = [0, 0, 0, 0];
-    for (let i = 0; i < count; i++) {
-      empty += chosen[i].empty;
-      emptyRise += chosen[i].rise[0];
-      least += chosen[i].least;
-      most += chosen[i].most;
-    }
-    const total = Math.round((need.net - empty) / unit);
-    if (total < least || total > most || Math.abs(need.net - empty - total * unit) > spare) return;
+  /** Shares what the chosen seats hold together; empty and emptyRise: of their holes without lead. */
+  const share = (total: number, empty: Gram, emptyRise: GramMm) => {
     const lowest = lowestMean(chosen, count, total);
     if (lowest >= bar) return;
     // no pattern of these is stiffer than one with all its lead at its lowest
-    const stiffest = need.stiffness.trim - emptyRise - total * unit * lowest;
-    if (stiffest <= 0) return;
+    const rise = emptyRise + total * unit * lowest;
+    const stiffest = need.stiffness.trim - rise;
+    if (stiffest <= 0 || need.stiffness.heel - rise <= 0) return;
     const slack = slackShare * stiffest + 1e-9;
     const [a, b, c] = chosen;
-    const wanted = need.moment.along;
     if (
       isOrdered &&
       (extremeMoment(chosen, FROM_NOSE[count - 1], total) > wanted + slack ||
         extremeMoment(chosen, FROM_TAIL[count - 1], total) < wanted - slack)
-    )
+    ) {
       return;
+    }
     if (count === 1) {
-      if (Math.abs(at(a.moment, total) - need.moment.along) > slack) return;
+      if (Math.abs(at(a.moment, total) - wanted) > slack) return;
       units[0] = total;
-      weigh(chosen, units);
-    } else if (count === 2) shareTwo(0, total, need.moment.along, slack);
+      weigh(empty);
+    } else if (count === 2) shareTwo(0, total, wanted, slack, empty);
     else {
       const from = Math.max(a.least, total - b.most - c.most);
       const to = Math.min(a.most, total - b.least - c.least);
       for (let k = from; k <= to; k++) {
         units[0] = k;
-        shareTwo(1, total - k, need.moment.along - at(a.moment, k), slack);
+        shareTwo(1, total - k, wanted - at(a.moment, k), slack, empty);
       }
     }
   };
 
-  const choose = (i: number, from: number) => {
+  const roomiest = seats.reduce((most, seat) => Math.max(most, seat.most), 0);
+  const heaviest = seats.reduce((most, seat) => Math.max(most, seat.empty), Number.NEGATIVE_INFINITY);
+  const choose = (i: number, from: number, least: number, most: number, empty: Gram, rise: GramMm) => {
+    const more = count - 1 - i;
     for (let k = from; k < far; k++) {
       const seat = seats[k];
       if (i > 0 && seat.station.x - chosen[i - 1].station.x < lane.spacing) continue;
+      const emptied = empty + seat.empty;
+      const room = most + seat.most;
+      // what the seats yet to be chosen can hold at best must be enough for the least that is then wanted
+      if (room + more * roomiest < Math.floor((need.net - emptied - more * heaviest) / unit)) continue;
       chosen[i] = seat;
-      if (i + 1 === count) share();
-      else choose(i + 1, k + 1);
+      // what the drill's point adds to the height of lead is in `lowest` already
+      const emptyRise = rise + seat.rise[0] - unit * seat.raised[0];
+      if (more > 0) {
+        choose(i + 1, k + 1, least + seat.least, room, emptied, emptyRise);
+        continue;
+      }
+      const total = Math.round((need.net - emptied) / unit);
+      if (total < least + seat.least || total > room || Math.abs(need.net - emptied - total * unit) > spare) continue;
+      share(total, emptied, emptyRise);
     }
   };
-  choose(0, 0);
+  choose(0, 0, 0, 0, 0, 0);
   return best;
 }
 

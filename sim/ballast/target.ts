@@ -62,7 +62,7 @@ const NEAR = {
 /** Works out what the setup asks of the bait and of each link, and whether the assembled bait comes near it. */
 export function checkTarget(parts: TargetParts): TargetAnswer {
   const checks = checksOf(parts);
-  const aim = aimOf(parts.target, parts.wetted, parts.length, parts.assembled.mass);
+  const aim = aimOf(parts.target, parts.wetted, parts.length, parts.assembled);
   return {
     assembled: aim,
     links: linkAims(parts),
@@ -72,10 +72,11 @@ export function checkTarget(parts: TargetParts): TargetAnswer {
   };
 }
 
-/** The aim of a body of these meshes and this mass. */
-function aimOf(target: Target, wetted: readonly Wetted[], length: Mm, mass: Gram): Aim {
+/** The aim of a body of these meshes; of a share of its mass, of the mass that it then has, whatever it weighs now. */
+function aimOf(target: Target, wetted: readonly Wetted[], length: Mm, { mass, netWet }: Float): Aim {
   const up = upFrom(target.trim, 0);
-  const net = netOf(target, mass);
+  // what everything wet lifts stays: m = lifted - share m
+  const net = netOf(target, target.kind === 'reserve-share' ? (mass - netWet) / (1 + target.share) : mass);
   if (net !== null) return { up, offset: null, netWet: net };
   if (target.kind === 'proud') return { up, offset: reachOf(wetted, up)[1] - target.proud, netWet: null };
   // a waterline's height is read half way along the bait
@@ -96,10 +97,10 @@ function netOf(target: Target, mass: Gram): Gram | null {
  * shared by displaced volume between the links that have no target of their own.
  */
 function linkAims({ target, linkTargets, names, length, wetted, floats, assembled }: TargetParts): readonly Aim[] {
-  const whole = aimOf(target, wetted, length, assembled.mass);
+  const whole = aimOf(target, wetted, length, assembled);
   const own = names.map((name, i) => {
     const asked = linkTargets[name];
-    return asked ? aimOf(asked, [wetted[i]], length, floats[i].mass) : null;
+    return asked ? aimOf(asked, [wetted[i]], length, floats[i]) : null;
   });
   const spoken = own.reduce((sum, aim) => sum + (aim?.netWet ?? 0), 0);
   const unspokenVolume = wetted.reduce((sum, { volume }, i) => sum + (own[i] ? 0 : volume), 0);

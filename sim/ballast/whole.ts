@@ -1,15 +1,8 @@
 import type { Hole } from '../design/design.ts';
-import type { Gram, Radian } from '../units/brand.ts';
-import { type BaitParts, isKept, type LinkParts, type LinkPlan, planLink } from './plan.ts';
+import type { Gram, Mm, Radian } from '../units/brand.ts';
+import { type BaitParts, isKept, type LinkParts, type LinkPlan, numbered, planLink } from './plan.ts';
 import { LEAD_G, TRIM_STEPS } from './search.ts';
 import { floatWith } from './settle.ts';
-
-/** What the planner needs of the whole bait, with every link's parts from nose to tail. */
-export interface BallastParts extends BaitParts {
-  readonly links: readonly LinkParts[];
-  /** What the setup asks for. */
-  readonly trim: Radian;
-}
 
 export interface BallastPlan {
   readonly links: readonly LinkPlan[];
@@ -21,44 +14,104 @@ export interface BallastPlan {
 const LEFT_OVER_G: Gram = LEAD_G / 2;
 const FINE_RAD: Radian = TRIM_STEPS[0];
 /** What a link may leave of its weight where the rounding of all links together tells. */
-const CLOSE_G: Gram = 0.015;
+const CLOSE_G: readonly Gram[] = [0.03, 0.015];
+/** For that its lead may lie so much higher, and no more: steadiness is worth more than a hundredth of a gram. */
+const HIGHER_MM: Mm = 1;
 
 /**
- * The plans of all links as one. Each link's lead is rounded, and what that leaves of their weights adds up, or tips a bait
+ * The plans of all links as one; trim: what the setup asks for. Each link's lead is rounded, and what that leaves of their weights adds up, or tips a bait
  * that hangs; then the links that leave most are planned once more, to weights that come closer, as long as that helps. A
  * link that cannot be ballasted keeps the holes it has.
  */
-export function planBallast(parts: BallastParts, alone: readonly LinkPlan[]): BallastPlan {
-  let plans = alone;
-  let error = errorOf(parts, plans);
-  const byLeft = alone
+export function planBallast(
+  bait: BaitParts,
+  links: readonly LinkParts[],
+  trim: Radian,
+  alone: readonly LinkPlan[],
+): BallastPlan {
+  let plans = keepingBearers(bait, links, trim, alone);
+  let error = errorOf(bait, links, trim, plans);
+  const byLeft = plans
     .filter(({ state }) => state === 'planned')
     .toSorted((a, b) => Math.abs(b.left?.net ?? 0) - Math.abs(a.left?.net ?? 0));
-  for (const { link, left } of byLeft) {
-    if (error <= 1) break;
-    const closer = planLink(parts, parts.links[link], { net: 0, moment: 0 }, CLOSE_G);
-    const worst = Math.max(FINE_RAD, Math.abs(left?.trim ?? 0));
-    if (closer.state !== 'planned' || Math.abs(closer.left?.trim ?? worst) > worst) continue;
-    const next = plans.with(link, closer);
-    const nextError = errorOf(parts, next);
-    if (nextError < error) [plans, error] = [next, nextError];
+  for (const { link, left, leadHeight } of byLeft) {
+    for (const spare of CLOSE_G) {
+      if (error <= 1) break;
+      const closer = planLink(bait, links[link], { net: 0, moment: 0 }, spare);
+      const worst = Math.max(FINE_RAD, Math.abs(left?.trim ?? 0));
+      const isLow = (closer.leadHeight ?? 0) <= (leadHeight ?? 0) + HIGHER_MM;
+      if (closer.state !== 'planned' || !isLow || Math.abs(closer.left?.trim ?? worst) > worst) continue;
+      const next = plans.with(link, closer);
+      const nextError = errorOf(bait, links, trim, next);
+      if (nextError < error) [plans, error] = [next, nextError];
+    }
   }
-  return { links: plans, holes: mergedHoles(parts.links, plans) };
+  const named = namedApart(links, plans);
+  return { links: named, holes: mergedHoles(links, named) };
+}
+
+/** A bait is level when its trim is no further off than that: what a float test asks. Common practice. */
+const LEVEL_RAD: Radian = TRIM_STEPS[2];
+
+/**
+ * Where a link cannot be ballasted, the lead that its neighbours have may bear it over the pins already. Then they keep it:
+ * planned for themselves alone they would put the whole bait out of level.
+ */
+function keepingBearers(
+  bait: BaitParts,
+  links: readonly LinkParts[],
+  trim: Radian,
+  alone: readonly LinkPlan[],
+): readonly LinkPlan[] {
+  const stuck = new Set(alone.filter(({ state }) => state === 'cannot').map(({ link }) => link));
+  if (stuck.size === 0) return alone;
+  const joints = links.flatMap(({ hardware }) => hardware.pins.map(({ joint }) => joint));
+  const bearers = new Set(
+    joints.flatMap((joint) => [...(stuck.has(joint) ? [joint + 1] : []), ...(stuck.has(joint + 1) ? [joint] : [])]),
+  );
+  const kept = alone.map((plan): LinkPlan => {
+    if (!bearers.has(plan.link) || plan.state !== 'planned') return plan;
+    const { holes } = links[plan.link].hardware;
+    const lead = holes.reduce((sum, hole) => sum + (hole.lead?.mass ?? 0), 0);
+    return { ...plan, state: 'kept', holes: [], lead, leadHeight: null, left: null, last: null };
+  });
+  const offBy = (plans: readonly LinkPlan[]) =>
+    Math.abs(floatWith({ ...bait, links }, mergedHoles(links, plans)).assembled.trim - trim);
+  const off = offBy(kept);
+  return off <= LEVEL_RAD && off < offBy(alone) ? kept : alone;
 }
 
 /** How far rounding puts the whole bait off: 1 is near enough. */
-function errorOf(parts: BallastParts, plans: readonly LinkPlan[]): number {
+function errorOf(bait: BaitParts, links: readonly LinkParts[], trim: Radian, plans: readonly LinkPlan[]): number {
   const left = plans.reduce((sum, plan) => sum + (plan.left?.net ?? 0), 0);
   // a link that is not ballasted puts the bait further off than any rounding
   if (plans.some(({ state }) => state === 'cannot')) return Math.abs(left) / LEFT_OVER_G;
-  const { assembled } = floatWith(parts, mergedHoles(parts.links, plans));
-  return Math.max(Math.abs(left) / LEFT_OVER_G, Math.abs(assembled.trim - parts.trim) / FINE_RAD);
+  const { assembled } = floatWith({ ...bait, links }, mergedHoles(links, plans));
+  return Math.max(Math.abs(left) / LEFT_OVER_G, Math.abs(assembled.trim - trim) / FINE_RAD);
+}
+
+/** No planned hole is called as one that stays, in whichever link that is. */
+export function namedApart(links: readonly LinkParts[], plans: readonly LinkPlan[]): readonly LinkPlan[] {
+  const staying = plans.flatMap(({ link, state }) =>
+    links[link].hardware.holes.filter(({ hole }) => isKept(hole) || keepsAll(state)),
+  );
+  const taken = new Set(staying.map(({ name }) => name));
+  return plans.map((plan) => {
+    const holes = numbered(plan.holes, plan.name, taken);
+    for (const { name } of holes) taken.add(name);
+    const last = plan.holes.findIndex(({ name }) => name === plan.last);
+    return { ...plan, holes, last: holes[last]?.name ?? null };
+  });
+}
+
+function keepsAll(state: LinkPlan['state']): boolean {
+  return state === 'cannot' || state === 'kept';
 }
 
 /** In the order of the links; of each what stays first, then what is planned, or what it has. */
 export function mergedHoles(links: readonly LinkParts[], plans: readonly LinkPlan[]): readonly Hole[] {
   return plans.flatMap(({ link, state, holes: planned }) => {
     const own = links[link].hardware.holes.map(({ hole }) => hole);
-    return state === 'cannot' ? own : [...own.filter(isKept), ...planned];
+    return keepsAll(state) ? own : [...own.filter(isKept), ...planned];
   });
 }

@@ -70,7 +70,7 @@ const UPRIGHT: Vec3 = [0, 0, 1];
 export const NEUTRAL_MM = 0.005;
 export const TENDER_MM = 0.1;
 /** Past this a hook would have to hang through the body. */
-const LYING_RAD = radianFromDegree(80);
+export const LYING_RAD = radianFromDegree(80);
 
 /**
  * How a body rests: the attitude it settles to from upright, what shows and what is drowned, and how stiffly. Never

@@ -1,5 +1,5 @@
 import type { Hole } from '../design/design.ts';
-import { type Hull, skinHalfWidth, skinHeight } from '../hull/hull.ts';
+import { type Hull, halfWidthAt, heightAt, skinHalfWidth, skinHeight, stationOf } from '../hull/hull.ts';
 import { add, scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import type { Mm, Mm3 } from '../units/brand.ts';
 import type { PlacedHole } from './placed.ts';
@@ -37,19 +37,22 @@ export function holeMouth(hull: Hull, entry: Entry): Mouth | null {
     [0, 0, 0],
     [0, 0, 0],
   ];
-  for (const { a, b, weight } of DISC) {
-    const drop = skin.drop(a * radius, b * radius);
-    if (drop === null) {
-      whole = false;
-      continue;
+  for (const { a, places } of COLUMNS) {
+    const column = skin.column(a * radius);
+    for (const { b, weight } of places) {
+      const drop = column(b * radius);
+      if (drop === null) {
+        whole = false;
+        continue;
+      }
+      const place: Vec3 = skin.inward[2] === 0 ? [a * radius, 0, b * radius] : [a * radius, b * radius, 0];
+      share += weight;
+      meanDrop += weight * drop;
+      meanSquare += weight * drop * drop;
+      aside = add(aside, scale(place, weight));
+      lean = add(lean, scale(place, weight * drop));
+      deepest = Math.max(deepest, drop);
     }
-    const place: Vec3 = skin.inward[2] === 0 ? [a * radius, 0, b * radius] : [a * radius, b * radius, 0];
-    share += weight;
-    meanDrop += weight * drop;
-    meanSquare += weight * drop * drop;
-    aside = add(aside, scale(place, weight));
-    lean = add(lean, scale(place, weight * drop));
-    deepest = Math.max(deepest, drop);
   }
   return { at: skin.at, inward: skin.inward, radius, whole, share, meanDrop, meanSquare, aside, lean, deepest };
 }
@@ -57,8 +60,8 @@ export function holeMouth(hull: Hull, entry: Entry): Mouth | null {
 interface Skin {
   readonly at: Vec3;
   readonly inward: Vec3;
-  /** null where the disc reaches past the body. */
-  readonly drop: (alongX: Mm, across: Mm) => Mm | null;
+  /** How far the skin lies inward of the mouth at a place of the disc, column by column; null past the body. */
+  readonly column: (alongX: Mm) => (across: Mm) => Mm | null;
 }
 
 function skinOver(hull: Hull, { from, x, across }: Entry): Skin | null {
@@ -66,20 +69,26 @@ function skinOver(hull: Hull, { from, x, across }: Entry): Skin | null {
     const z = skinHeight(hull, from, x, across);
     if (z === null) return null;
     const up = from === 'belly' ? 1 : -1;
-    const drop = (dx: Mm, dy: Mm) => {
-      const there = skinHeight(hull, from, x + dx, across + dy);
-      return there === null ? null : (there - z) * up;
+    const column = (dx: Mm) => {
+      const station = stationOf(hull, x + dx);
+      return (dy: Mm) => {
+        const there = heightAt(hull, station, from, across + dy);
+        return there === null ? null : (there - z) * up;
+      };
     };
-    return { at: [x, across, z], inward: [0, 0, up], drop };
+    return { at: [x, across, z], inward: [0, 0, up], column };
   }
   const half = skinHalfWidth(hull, x, across);
   if (half === null) return null;
   const side = from === 'starboard' ? 1 : -1;
-  const drop = (dx: Mm, dz: Mm) => {
-    const there = skinHalfWidth(hull, x + dx, across + dz);
-    return there === null ? null : half - there;
+  const column = (dx: Mm) => {
+    const station = stationOf(hull, x + dx);
+    return (dz: Mm) => {
+      const there = halfWidthAt(hull, station, across + dz);
+      return there === null ? null : half - there;
+    };
   };
-  return { at: [x, side * half, across], inward: [0, -side, 0], drop };
+  return { at: [x, side * half, across], inward: [0, -side, 0], column };
 }
 
 /** Gauss–Legendre nodes and weights on 0…1, four points (Abramowitz & Stegun, table 25.4). */
@@ -96,6 +105,15 @@ export const DISC: readonly { readonly a: number; readonly b: number; readonly w
       return { a: radius * Math.cos(angle), b: radius * Math.sin(angle), weight: WEIGHTS[i] / TURNS };
     }),
 );
+
+/** The same, column by column along x: points to either side of the middle share the body's section. */
+const COLUMNS = DISC.filter(({ b }) => b > 0).map(({ a, b, weight }) => ({
+  a,
+  places: [
+    { b, weight },
+    { b: -b, weight },
+  ],
+}));
 
 /** Height of the drill's point: radius over the tangent of half its angle; 0 for a flat bottom. */
 export function pointHeight(hole: Pick<Hole, 'diameter' | 'point'>): Mm {

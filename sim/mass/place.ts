@@ -166,7 +166,8 @@ function shankEntry(spec: LinkSpec, opens: 'fore' | 'aft', z: Mm): Mm {
   return opens === 'fore' ? Math.max(face.at, ...floors) : Math.min(face.at, ...floors);
 }
 
-function placeHanger(hull: Hull, joints: Design['joints'], hanger: Hanger): PlacedEye {
+/** Where a hanger stands, and which link holds it. */
+export function placeHanger(hull: Hull, joints: Design['joints'], hanger: Hanger): PlacedEye {
   const seat = (link: number, entry: Vec3, inward: Vec3): PlacedEye =>
     placeEye(hanger, {
       name: hanger.name,

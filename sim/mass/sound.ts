@@ -11,26 +11,33 @@ import { fittingIssue, holeIssues, shankIssue } from './checks/parts.ts';
 import { slotIssues } from './checks/slots.ts';
 import type { FixedHardware } from './placed.ts';
 
+/** Whether the bait can be made at all. Throws SimError with every problem. */
+export function checkSound(...parts: Parameters<typeof soundIssues>): true {
+  const issues = soundIssues(...parts);
+  if (issues.length > 0) throw new SimError(issues);
+  return true;
+}
+
 /**
- * Whether the bait can be made at all: joints in order, slots inside the skin, hinges that turn, shanks and holes in
- * wood and clear of each other, lead that fits its hole. Throws SimError with every problem; where joints are out of
- * order, or a knuckle is slimmer than the body, only those are told, since nothing else has a place then.
+ * What stands against making the bait: joints in order, slots inside the skin, hinges that turn, shanks and holes in
+ * wood and clear of each other, lead that fits its hole. Where joints are out of order, or a knuckle is slimmer than the
+ * body, only those are told, since nothing else has a place then.
  */
-export function checkSound(
+export function soundIssues(
   hull: Hull,
   links: readonly LinkSpec[],
   joints: Design['joints'],
   hardware: FixedHardware,
   coats: Setup['coats'],
   setupIndex: number,
-): true {
+): readonly Issue[] {
   const films = coats.filter((coat) => coat.kind === 'film');
   const skinGrowth = films.reduce((sum, { thickness }) => sum + thickness, 0);
   const misplaced = [...jointIssues(hull, links, joints), ...knuckleIssues(hull, joints, skinGrowth)];
-  if (misplaced.length > 0) throw new SimError(misplaced);
+  if (misplaced.length > 0) return misplaced;
   const growth = films.reduce((sum, { covers, thickness }) => sum + (covers === 'all' ? thickness : 0), 0);
   const paths = pathsOf(joints, setupIndex);
-  const issues: readonly Issue[] = [
+  return [
     ...gapIssues(joints, growth),
     ...links.flatMap((spec) => slotIssues(hull, spec, growth)),
     ...joints.flatMap((joint, j) => hingeIssues(hull, links, joint, j, growth)),
@@ -45,8 +52,6 @@ export function checkSound(
     ]),
     ...tabsMeeting(hardware.fins),
   ];
-  if (issues.length > 0) throw new SimError(issues);
-  return true;
 }
 
 /** Hardware lists hinge eyes first, joint by joint, then hangers; holes as the setup has them. */

@@ -35,6 +35,18 @@ export function segmentBoxDistance(segment: Segment, box: Box): number {
   );
 }
 
+/**
+ * Shortest distance between a solid cylinder along one of the axes and an axis-parallel box; 0 where they meet. Along its
+ * axis a cylinder is as far from a box as their ends are, across it as far as its middle, less its radius.
+ */
+export function cylinderBoxDistance({ from, to, radius }: Cylinder, { low, high }: Box): number {
+  const axis = [0, 1, 2].reduce((most, i) => (Math.abs(to[i] - from[i]) > Math.abs(to[most] - from[most]) ? i : most));
+  const beside = [0, 1, 2].map((i) => (i === axis ? 0 : Math.max(low[i] - from[i], 0, from[i] - high[i])));
+  const lateral = Math.max(0, Math.hypot(...beside) - radius);
+  const ends = [Math.min(from[axis], to[axis]), Math.max(from[axis], to[axis])];
+  return Math.hypot(lateral, Math.max(low[axis] - ends[1], 0, ends[0] - high[axis]));
+}
+
 type Flat = readonly [number, number];
 
 /** A flat plate about y = 0; its corners are x and z. */

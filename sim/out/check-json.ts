@@ -39,7 +39,7 @@ export interface CheckJson {
     readonly pins: readonly PinJson[];
     readonly total_fold_deg: null;
   };
-  readonly warnings: readonly Warning[];
+  readonly warnings: readonly WarningJson[];
   /** What becomes of the setup when one thing is different. */
   readonly what_ifs: readonly WhatIfJson[];
 }
@@ -121,6 +121,18 @@ export interface FilmJson {
   readonly too_close: boolean;
 }
 
+/** number and limit in `unit`. fix: one edit of the design file that makes it better; null: no single one is known. */
+export interface WarningJson {
+  readonly code: string;
+  readonly where: string;
+  readonly text: string;
+  readonly at_mm: Vec3 | null;
+  readonly number: number | null;
+  readonly limit: number | null;
+  readonly unit: Warning['unit'];
+  readonly fix: Warning['fix'];
+}
+
 export interface PinJson {
   readonly x_mm: number;
   readonly shear_g: null;
@@ -149,9 +161,14 @@ export function checkJson(bait: CheckedBait): CheckJson {
       pins: bait.hardware.pins.toSorted((a, b) => a.joint - b.joint).map(pinJson),
       total_fold_deg: null,
     },
-    warnings: bait.warnings.map(({ code, where, text }) => ({ code, where, text })),
+    warnings: bait.warnings.map(warningJson),
     what_ifs: bait.whatIfs.map(whatIfJson),
   };
+}
+
+function warningJson({ code, where, text, at, number, limit, unit, fix }: Warning): WarningJson {
+  const edit = fix && { says: fix.says, sets: fix.sets.map(({ path, value }) => ({ path, value })) };
+  return { code, where, text, at_mm: at, number, limit, unit, fix: edit };
 }
 
 function linkJson(bait: CheckedBait, link: CheckedLink, index: number): LinkJson {

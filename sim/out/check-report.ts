@@ -189,7 +189,8 @@ function hungLines({ hardware, links }: CheckedBait): readonly string[] {
 }
 
 function warningLines({ warnings }: CheckedBait): readonly string[] {
-  return warnings.length === 0 ? ['none'] : warnings.map(({ text }) => text);
+  if (warnings.length === 0) return ['none'];
+  return warnings.flatMap(({ text, fix }) => [text, ...(fix ? [`  One edit cures it: ${fix.says}.`] : [])]);
 }
 
 function trustLines({ assembledAccuracy }: CheckedBait): readonly string[] {

@@ -3,9 +3,10 @@ import type { Attitudes, OtherRest } from '../hydro/attitudes.ts';
 import type { Float } from '../hydro/float.ts';
 import type { Gram } from '../units/brand.ts';
 import { formatMass } from '../units/format.ts';
-import type { Warning } from '../warnings.ts';
+import { type Warning, WORDS_ALONE } from '../warnings.ts';
 import { humpWords, restWords } from './other-rest.ts';
-import { type WarnParts, warn } from './warn.ts';
+import { type Late, type Refloat, type WarnParts, WHOLE_BAIT } from './warn/parts.ts';
+import { warn } from './warn.ts';
 
 interface Judged {
   readonly float: Float;
@@ -16,24 +17,33 @@ interface Judged {
 export interface AllWarningParts {
   /** What is warned of before accuracy and attitudes are known. */
   readonly parts: WarnParts;
+  readonly refloat: Refloat;
   readonly whole: Judged;
   readonly links: readonly (Judged & { readonly name: string })[];
 }
 
 /**
  * All warnings, worst first: where the film of the water decides, no number of the bait stands; then what was found
- * before, now with the decimals that are meant; then the links alone, and the other ways it can come to rest.
+ * before, now with the decimals that are meant and with cures; then the links alone, and the other ways it can come to rest.
  */
-export function warnOfAll({ parts, whole, links }: AllWarningParts): readonly Warning[] {
+export function warnOfAll({ parts, refloat, whole, links }: AllWarningParts): readonly Warning[] {
   const alone = links.length > 1 ? links : [];
   const meant = { links: links.map(({ accuracy }) => accuracy.digits), whole: whole.accuracy.digits };
   return [
     ...filmWarnings(whole),
-    ...warn(parts, meant),
+    ...warn(parts, { meant, refloat: clearOfFilm(whole, refloat) }),
     ...linkFilmWarnings(alone),
-    ...restWarnings('the whole bait', whole),
-    ...alone.flatMap((link) => restWarnings(link.name, link)),
+    ...otherRestWarnings(WHOLE_BAIT, whole),
+    ...alone.flatMap((link) => otherRestWarnings(link.name, link)),
   ];
+}
+
+/** Leaves out floats that come within the film's pull where the bait was clear of it; its edge hardly changes. */
+function clearOfFilm({ accuracy: { film } }: Judged, refloat: Refloat): Late['refloat'] {
+  return (other) => {
+    const next = refloat(other);
+    return !film.tooClose && Math.abs(next.assembled.netWet) < film.force ? null : next;
+  };
 }
 
 /** Grams are given to this. */
@@ -43,12 +53,16 @@ const CURE = 'Push it under, wet its back, let go; a drop of soap in the tub tak
 function filmWarnings({ float, accuracy }: Judged): readonly Warning[] {
   const { film } = accuracy;
   if (!film.tooClose) return [];
-  const where = 'the whole bait';
-  const text = `Too close to the film to call: ${where} is ${nearly(float.netWet)} from hanging, and the skin of the water can hold ${mass(film.force)}. ${CURE}`;
-  return [{ code: 'film', where, text }];
+  const text = `Too close to the film to call: ${WHOLE_BAIT} is ${nearly(float.netWet)} from hanging, and the skin of the water can hold ${mass(film.force)}. ${CURE}`;
+  return [{ ...WORDS_ALONE, code: 'film', where: WHOLE_BAIT, text, ...measured({ float, film }) }];
 }
 
-/** One for all links, each with what it is short of and what the film can hold. */
+/** What is left to hanging, against what the skin of the water can hold. */
+function measured({ float, film }: { readonly float: Float; readonly film: Accuracy['film'] }) {
+  return { number: Math.abs(float.netWet), limit: film.force, unit: 'g' } as const;
+}
+
+/** One for all links, each with what it is short of and what the film can hold; its number is that of the closest. */
 function linkFilmWarnings(links: AllWarningParts['links']): readonly Warning[] {
   const close = links.filter(({ accuracy }) => accuracy.film.tooClose);
   if (close.length === 0) return [];
@@ -56,7 +70,10 @@ function linkFilmWarnings(links: AllWarningParts['links']): readonly Warning[] {
     ({ name, float, accuracy }) => `${name} ${nearly(float.netWet)} of ${mass(accuracy.film.force)}`,
   );
   const text = `Alone, too close to the film to call (from hanging, of what the skin can hold): ${each.join(', ')}. ${CURE}`;
-  return [{ code: 'film', where: close.map(({ name }) => name).join(', '), text }];
+  const [closest] = close
+    .map(({ float, accuracy: { film } }) => measured({ float, film }))
+    .toSorted((a, b) => a.number / a.limit - b.number / b.limit);
+  return [{ ...WORDS_ALONE, code: 'film', where: close.map(({ name }) => name).join(', '), text, ...closest }];
 }
 
 /** What rounds to nothing is not nothing. */
@@ -68,12 +85,15 @@ function mass(weight: Gram): string {
   return formatMass(Math.abs(weight), 'g', { digits: 2 });
 }
 
-function restWarnings(where: string, { float, attitudes }: Judged): readonly Warning[] {
+function otherRestWarnings(where: string, { float, attitudes }: Judged): readonly Warning[] {
   // the other side of a bait that lays over is said with its verdict
   const isNews = ({ mirrorOf }: OtherRest) => !(mirrorOf === 0 && float.mirrored);
   return attitudes.others.filter(isNews).map((rest) => ({
+    ...WORDS_ALONE,
     code: 'other-rest',
     where,
     text: `Once over, ${where} may stay ${restWords(rest)}: ${humpWords(rest, float.mass)}.`,
+    // the lift of the whole weight that the way there is worth
+    ...(rest.hump === null ? {} : ({ number: rest.hump / float.mass, unit: 'mm' } as const)),
   }));
 }

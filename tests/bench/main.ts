@@ -1,6 +1,7 @@
 import { createPipeline } from '../../sim/pipeline.ts';
 import { answersOf } from '../support/worked-bait.ts';
 import { linkRows, logRow } from './accuracy.ts';
+import { ballastRows } from './ballast.ts';
 import { DEMO, readDemo, SETUP } from './demo.ts';
 import { drawingRows } from './drawing.ts';
 import { kernelRows } from './kernel.ts';
@@ -31,6 +32,7 @@ if (file) {
   show('Kernel, head link', own);
   show('The same equilibrium by other means, head link', others);
   show('Accuracy', [logRow(), ...linkRows(answers)]);
+  show('Ballast', ballastRows());
   show('Picture, head link', drawingRows(answers));
   show(`Page, ${DEMO}`, await pageRows());
 } else {

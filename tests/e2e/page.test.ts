@@ -172,6 +172,32 @@ describe('The page as it opens', () => {
   });
 });
 
+describe('A warning', () => {
+  test('is cured by one edit where one is known, and undone in one step', async () => {
+    const page = await openPage();
+    await page.locator('.warnings summary').click();
+    const cure = page.locator('.warnings .cure').first();
+    const words = (await textOf(cure)).replace(/^Do it: /, '');
+    expect((await cure.boundingBox())?.height).toBeGreaterThanOrEqual(24);
+    await cure.focus();
+    await page.keyboard.press('Enter');
+    await settled(page);
+    expect(await page.getByRole('button', { name: `Do it: ${words}`, exact: true }).count()).toBe(0);
+    await page.getByRole('button', { name: `Undo ${words}`, exact: true }).click();
+    await settled(page);
+    expect(await page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true);
+    expect(await page.getByRole('button', { name: `Do it: ${words}`, exact: true }).count()).toBe(1);
+  });
+
+  test('picks the part that it is about', async () => {
+    const page = await openPage();
+    await page.locator('.warnings summary').click();
+    const words = page.locator('.warnings .pickable').first();
+    await words.click();
+    expect(await words.getAttribute('aria-pressed')).toBe('true');
+  });
+});
+
 describe('Everything lines up on the bait', () => {
   test('the head, which is wide enough, has its column right under its span', async () => {
     const page = await openPage();
@@ -521,7 +547,7 @@ describe('For every reader', () => {
     for (const role of ['textbox', 'button', 'radio'] as const) {
       const all = await page.getByRole(role).all();
       expect(all.length).toBeGreaterThan(0);
-      // a name with a colon in it stands in quotes
+      // a name with a colon in it is quoted whole
       for (const each of all) expect((await each.ariaSnapshot()).trim()).toMatch(/^- '?\w+ "[^"]+"/);
     }
     const labels = new Set<string>();

@@ -84,6 +84,7 @@ export function makePlan(link: number, name: string, changes: Partial<LinkPlan> 
     state: 'enough',
     holes: [],
     lead: 0,
+    leadHeight: null,
     left: { trim: 0, net: 0.02 },
     last: null,
     why: null,
@@ -198,7 +199,18 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
       holes: [],
     },
     whatIfs: [],
-    warnings: [{ code: 'wall-thin', where: 'head hole', text: 'Hole "head hole" leaves 2.1 mm of wood.' }],
+    warnings: [
+      {
+        code: 'wall-thin',
+        where: 'head hole',
+        text: 'Hole "head hole" leaves 2.1 mm of wood.',
+        at: [24, -5, -12],
+        number: 2.125,
+        limit: 3,
+        unit: 'mm',
+        fix: { says: 'drill "head hole" 1.5 mm less deep', sets: [{ path: 'setups.0.holes.0.depth_mm', value: 8.5 }] },
+      },
+    ],
     ...changes,
   };
 }

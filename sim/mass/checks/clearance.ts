@@ -1,6 +1,12 @@
 import type { Issue } from '../../flow/outcome.ts';
 import { faceAt, type LinkSlot, type LinkSpec, slotFloor } from '../../links/cut.ts';
-import { type Box, type Segment, segmentBoxDistance, segmentCylinderDistance } from '../../numerics/distance.ts';
+import {
+  type Box,
+  cylinderBoxDistance,
+  type Segment,
+  segmentBoxDistance,
+  segmentCylinderDistance,
+} from '../../numerics/distance.ts';
 import { add, length, scale, subtract, type Vec3 } from '../../numerics/vec3.ts';
 import type { Mm } from '../../units/brand.ts';
 import type { FixedHardware } from '../placed.ts';
@@ -68,9 +74,7 @@ export function clearanceIssues(spec: LinkSpec, hardware: FixedHardware, pathOf:
       // two runs of one bore meet nothing but each other
       if (rod.path === other.path && rod.name === other.name) return [];
       if (farApart(rod, other)) return [];
-      // the thicker keeps its flat ends; the thinner is taken as round-ended, which errs by less than its radius
-      const [thick, thin] = rod.radius > other.radius ? [rod, other] : [other, rod];
-      const clear = segmentCylinderDistance(thin.segment, { ...thick.segment, radius: thick.radius }) - thin.radius;
+      const clear = clearBetween(rod, other);
       return clear > 0 ? [] : [meeting(rod, other.name, other.path, clear)];
     }),
   );
@@ -81,11 +85,34 @@ export function clearanceIssues(spec: LinkSpec, hardware: FixedHardware, pathOf:
       if (rod.name.startsWith('the bore') || outside(rod, box)) return [];
       // the shank of a linked eye begins at the floor of the slot its loop stands in
       if (rod.path.startsWith('joints.') && rod.segment.from[0] === floor) return [];
-      const clear = segmentBoxDistance(rod.segment, box) - rod.radius;
-      return clear > 0 ? [] : [meeting(rod, 'a hinge slot', slot.path, clear)];
+      if (cylinderBoxDistance({ ...rod.segment, radius: rod.radius }, box) > 0) return [];
+      return [meeting(rod, 'a hinge slot', slot.path, segmentBoxDistance(rod.segment, box) - rod.radius)];
     });
   });
   return [...crossing, ...slotted];
+}
+
+/** Between two rods; as deep as they run into each other where negative. */
+function clearBetween(rod: Rod, other: Rod): Mm {
+  const side = alongside(rod, other);
+  if (side) return side.ends > 0 ? Math.hypot(Math.max(0, side.flanks), side.ends) : side.flanks;
+  // the thicker keeps its flat ends; the thinner is taken as round-ended, which errs by less than its radius
+  const [thick, thin] = rod.radius > other.radius ? [rod, other] : [other, rod];
+  return segmentCylinderDistance(thin.segment, { ...thick.segment, radius: thick.radius }) - thin.radius;
+}
+
+/** Of two rods along one of the axes, such as a pair of holes from either flank: gaps between flanks and between flat ends. */
+function alongside(rod: Rod, other: Rod): { readonly flanks: Mm; readonly ends: Mm } | null {
+  const isAlong = ({ segment: { from, to } }: Rod, axis: number) =>
+    [0, 1, 2].every((each) => each === axis || from[each] === to[each]);
+  const axis = [0, 1, 2].find((each) => isAlong(rod, each) && isAlong(other, each));
+  if (axis === undefined) return null;
+  const [a, b] = [rod.segment, other.segment];
+  const beside = Math.hypot(...[0, 1, 2].map((each) => (each === axis ? 0 : a.from[each] - b.from[each])));
+  const ends =
+    Math.max(Math.min(a.from[axis], a.to[axis]), Math.min(b.from[axis], b.to[axis])) -
+    Math.min(Math.max(a.from[axis], a.to[axis]), Math.max(b.from[axis], b.to[axis]));
+  return { flanks: beside - rod.radius - other.radius, ends };
 }
 
 /** The box round a slot. */

@@ -3,16 +3,16 @@ import { type Hull, stationOf } from '../../hull/hull.ts';
 import type { LinkSpec } from '../../links/cut.ts';
 import {
   type Box,
+  cylinderBoxDistance,
   type Plate,
   type Segment,
-  segmentBoxDistance,
   segmentPlateDistance,
 } from '../../numerics/distance.ts';
 import { length, scale, subtract, type Vec3 } from '../../numerics/vec3.ts';
 import type { Mm } from '../../units/brand.ts';
 import { tabBoxes, tabFloor } from '../fin-tab.ts';
 import type { FixedHardware, PlacedFin } from '../placed.ts';
-import { outside, type PathOf, rodsOf, slotBox } from './clearance.ts';
+import { type PathOf, rodsOf, slotBox } from './clearance.ts';
 import { betweenFaces, mm } from './wood.ts';
 
 /** A fin's tab ends in the wood of its link, clear of slots, shanks, bores and holes. */
@@ -37,7 +37,7 @@ export function tabIssues(
   };
   const boxes = tabBoxes(tab);
   const rods = rodsOf(hardware, spec.index, pathOf)
-    .filter((rod) => boxes.some((box) => !outside(rod, box) && segmentBoxDistance(rod.segment, box) <= rod.radius))
+    .filter((rod) => boxes.some((box) => cylinderBoxDistance({ ...rod.segment, radius: rod.radius }, box) <= 0))
     .map((rod) => meeting(rod.name, rod.path));
   const slots = spec.slots
     .filter((slot) => {

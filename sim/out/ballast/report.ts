@@ -45,7 +45,11 @@ function linkBlock(
       ...holeTable(plan, planned),
       ...(plan.last === null ? [] : [`Fill "${plan.last}" last, when the sealed link has been weighed.`]),
       `With the plan: ${linkVerdict(spec.name, planned.floats[i])}`,
-      ...cureLines(plan, cures),
+      ...cureLines(
+        plan,
+        cures,
+        ballast.links.some(({ state }) => state === 'kept'),
+      ),
       ...(forgiveness === null
         ? ['As it stands now it has no trim that a little more would change a little.']
         : [
@@ -87,10 +91,12 @@ function holeTable({ holes }: LinkPlan, { holes: settled }: SettledPlan): readon
   return textTable(HOLES, rows);
 }
 
-function cureLines({ state }: LinkPlan, cures: readonly Cure[]): readonly string[] {
+function cureLines({ state }: LinkPlan, cures: readonly Cure[], isBorne: boolean): readonly string[] {
   if (state !== 'cannot') return [];
-  if (cures.length === 0) return ['None of the changes that were tried cures it.'];
+  const borne = isBorne ? ['Joined up, its neighbour bears the rest over the pin.'] : [];
+  if (cures.length === 0) return isBorne ? borne : ['None of the changes that were tried cures it.'];
   return [
+    ...borne,
     'Any one of these cures it:',
     ...cures.map(({ edit, after }) => {
       const parts = [

@@ -39,6 +39,9 @@ export function obstacleWords(name: string, why: Obstacle, amounts: Amounts = ME
 /** What stands about a planned link in a line: how much lead, and what its rounding leaves. */
 export function planWords({ name, state, lead, left, why }: LinkPlan, amounts: Amounts = METRIC): string {
   if (why) return obstacleWords(name, why, amounts);
+  if (state === 'kept') {
+    return `${capital(name)} keeps its ${amounts.mass(lead)} of lead: over the pin it bears what its neighbour cannot.`;
+  }
   if (state === 'enough') return `${capital(name)} rests as it should without lead.`;
   const rest = left === null ? '' : `, ${trimWords(left.trim)} as rounded`;
   return `${amounts.mass(lead)} of lead in ${name}${rest}.`;

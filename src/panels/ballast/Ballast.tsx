@@ -43,6 +43,7 @@ const Planned = memo(({ settled: { bait, links } }: { readonly settled: LastGood
           key={plan.link}
           plan={plan}
           planned={planned}
+          isBorne={ballast.links.some(({ state }) => state === 'kept')}
           digits={links[plan.link]?.accuracy?.digits}
           forgiveness={links[plan.link]?.forgiveness}
           cures={links[plan.link]?.cures}

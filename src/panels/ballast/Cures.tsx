@@ -7,14 +7,23 @@ import { cureWords } from './ballast-words.ts';
 import { useFilledUp } from './filled-up.ts';
 import { isComplete } from './plan-state.ts';
 
+interface CuresProps {
+  readonly link: number;
+  readonly cures: readonly Cure[] | undefined;
+  /** What it lacks hangs on its neighbour already, once pinned. */
+  readonly isBorne: boolean;
+}
+
 /** Changes of which any one lets the link be ballasted, each with what follows, as they are found. */
-export function Cures({ link, cures }: { readonly link: number; readonly cures: readonly Cure[] | undefined }) {
+export function Cures({ link, cures, isBorne }: CuresProps) {
   const isNow = useAnswers(({ fresh, links }) => fresh && links[link]?.cures?.status === 'ok');
   const isAll = useAnswers(isComplete);
   const shown = useFilledUp(cures, isNow, isAll);
-  if (isNow && isAll && shown.length === 0) return <p>None of the changes that were tried cures it.</p>;
+  const borne = isBorne && <p>Joined up, its neighbour bears the rest over the pin.</p>;
+  if (isNow && isAll && shown.length === 0) return borne || <p>None of the changes that were tried cures it.</p>;
   return (
     <div className="cures">
+      {borne}
       {shown.length > 0 && (
         <>
           <h4>Any one of these cures it</h4>

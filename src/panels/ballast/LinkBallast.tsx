@@ -19,6 +19,8 @@ import { HoleTable } from './HoleTable.tsx';
 interface LinkBallastProps {
   readonly plan: LinkPlan;
   readonly planned: SettledPlan;
+  /** A link of this bait keeps its holes, since they bear what its neighbour cannot. */
+  readonly isBorne: boolean;
   readonly digits: Accuracy['digits'] | undefined;
   /** undefined: not known yet. */
   readonly forgiveness: Forgiveness | null | undefined;
@@ -26,12 +28,13 @@ interface LinkBallastProps {
 }
 
 /** One link: what to drill and how it then rests, or why not and what would cure that; and how forgiving it is. */
-export const LinkBallast = memo(({ plan, planned, digits, forgiveness, cures }: LinkBallastProps) => {
+export const LinkBallast = memo(({ plan, planned, isBorne, digits, forgiveness, cures }: LinkBallastProps) => {
   const amounts = useAmounts();
   const { link, name, state, last } = plan;
   const float = planned.floats[link];
   const own = planned.holes.filter(({ hole }) => hole.link === link);
-  const kept = own.filter(({ hole }) => state === 'cannot' || hole.hole.done || hole.air !== null).length;
+  const isLeft = state === 'cannot' || state === 'kept';
+  const kept = own.filter(({ hole }) => isLeft || hole.hole.done || hole.air !== null).length;
   return (
     <section className="plan-link" aria-label={`Ballast of ${name}`}>
       <div className="plan-words">
@@ -50,7 +53,7 @@ export const LinkBallast = memo(({ plan, planned, digits, forgiveness, cures }: 
       <div className="plan-holes">
         <HoleTable plan={plan} planned={planned} />
         {last !== null && <p>Fill “{last}” last, when the sealed link has been weighed.</p>}
-        {state === 'cannot' && <Cures link={link} cures={cures} />}
+        {state === 'cannot' && <Cures link={link} cures={cures} isBorne={isBorne} />}
       </div>
       <Forgiving forgiveness={forgiveness} />
     </section>

@@ -1,12 +1,11 @@
-import { type AdvisedBaitAnswers, baitVerdict, restated } from '../../../sim/index.ts';
+import { baitVerdict } from '../../../sim/index.ts';
 import { useAnswers } from '../../engine/answers.ts';
 import { useAmounts } from '../../view/amounts.ts';
-import { useView } from '../../view/view.ts';
 import { Numbers } from '../numbers/Numbers.tsx';
 import { OtherRests } from '../numbers/OtherRests.tsx';
 import { StateMark } from '../numbers/StateMark.tsx';
 import { AimLines } from './AimLines.tsx';
-import { warningsToMind } from './warnings-to-mind.ts';
+import { Warnings } from './Warnings.tsx';
 
 /** What the whole bait does, held straight, hooks hung: verdict, numbers, aim and warnings. */
 export function WholeRow() {
@@ -42,38 +41,4 @@ function Aim() {
   const target = useAnswers((answers) => answers.lastGood.bait.target);
   const known = useAnswers((answers) => answers.lastGood.bait.assembledAccuracy);
   return target === undefined ? null : <AimLines target={target} accuracy={known} />;
-}
-
-/** More than three and none is read. */
-const SHOWN_WARNINGS = 3;
-
-function Warnings() {
-  const all = useAnswers((answers) => answers.lastGood.bait.allWarnings);
-  const early = useAnswers((answers) => answers.lastGood.bait.warnings);
-  const warnings = warningsToMind({ ...(all && { allWarnings: all }), ...(early && { warnings: early }) });
-  if (warnings.length === 0) return null;
-  const lesser = warnings.slice(SHOWN_WARNINGS);
-  return (
-    <div className="warnings">
-      <h3>Mind</h3>
-      <WarningList warnings={warnings.slice(0, SHOWN_WARNINGS)} />
-      {lesser.length > 0 && (
-        <details>
-          <summary>{lesser.length === 1 ? 'A lesser one' : `${lesser.length} lesser ones`}</summary>
-          <WarningList warnings={lesser} />
-        </details>
-      )}
-    </div>
-  );
-}
-
-function WarningList({ warnings }: { readonly warnings: AdvisedBaitAnswers['warnings'] }) {
-  const units = useView((view) => view.units);
-  return (
-    <ul>
-      {warnings.map(({ code, where, text }) => (
-        <li key={`${code} ${where} ${text}`}>{restated(text, units)}</li>
-      ))}
-    </ul>
-  );
 }

@@ -33,7 +33,7 @@ export const SETUPS: readonly (readonly [string, string])[] = readdirSync(FOLDER
   .filter((name) => name.endsWith('.json'))
   .flatMap((name) => designOf(name).setups.map((setup) => [name, setup.name] as const));
 
-function designOf(name: string) {
+export function designOf(name: string) {
   return goodOf(readDesignText(readFileSync(new URL(name, FOLDER), 'utf8')));
 }
 

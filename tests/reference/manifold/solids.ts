@@ -115,3 +115,45 @@ export function slackOf({ solid }: Block): number {
 export function release(...blocks: readonly Block[]): void {
   for (const { solid } of blocks) solid.delete();
 }
+
+/** Round as far as matters: a polygon of this many corners, of the circle's area. */
+const CORNERS = 180;
+const TURN = (2 * Math.PI) / CORNERS;
+const OUT = Math.sqrt(TURN / Math.sin(TURN));
+
+/**
+ * What a drill is, from one distance along its axis to another: a cylinder, and beyond it a cone of a height, 0 for none.
+ * Distances are from `mouth`, along an inward direction that lies along y or z.
+ */
+export function drillBlock(
+  { mouth, inward }: { readonly mouth: Vec3; readonly inward: Vec3 },
+  radius: number,
+  [from, to]: readonly [number, number],
+  cone: number,
+  origin: Vec3,
+): Block {
+  const shaft = library.Manifold.cylinder(to - from, OUT * radius, OUT * radius, CORNERS).translate([0, 0, from]);
+  const whole =
+    cone > 0 ? shaft.add(library.Manifold.cylinder(cone, OUT * radius, 0, CORNERS).translate([0, 0, to])) : shaft;
+  // z of the drill is its inward direction
+  const turned =
+    inward[2] !== 0 ? whole.rotate([inward[2] > 0 ? 0 : 180, 0, 0]) : whole.rotate([inward[1] > 0 ? -90 : 90, 0, 0]);
+  const solid = turned.translate([mouth[0] - origin[0], mouth[1] - origin[1], mouth[2] - origin[2]]);
+  return { solid, origin };
+}
+
+/** A box between two corners without what another block fills. */
+export function boxAround(block: Block, low: Vec3, high: Vec3): Block {
+  const { origin } = block;
+  const cube = library.Manifold.cube([high[0] - low[0], high[1] - low[1], high[2] - low[2]]);
+  const placed = cube.translate([low[0] - origin[0], low[1] - origin[1], low[2] - origin[2]]);
+  const solid = placed.subtract(block.solid);
+  cube.delete();
+  placed.delete();
+  return { solid, origin };
+}
+
+/** Least distance between two blocks with one origin, looked for up to `most`. */
+export function gapBetween(a: Block, b: Block, most: number): number {
+  return a.solid.minGap(b.solid, most);
+}

@@ -40,11 +40,12 @@ describe('the recipe', () => {
     ]);
   });
 
-  test('at full detail goes on, when all else is told, to accuracy and other attitudes', () => {
+  test('at full detail goes on, when all else is told, to accuracy, other attitudes, and a plan of ballast', () => {
     const steps = [...createPipeline().steps(PLAIN_DESIGN, { setup: null, detail: 'full' })].map(nameOf);
     expect(steps.slice(steps.indexOf('warnings') + 1)).toEqual([
       ...[0, 1].flatMap((i) => [`${i}/accuracy`, `${i}/attitudes`]),
       ...['assembledAccuracy', 'assembledAttitudes', 'allWarnings'],
+      ...['plan', 'planned'],
     ]);
   });
 

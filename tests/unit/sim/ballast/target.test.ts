@@ -110,15 +110,24 @@ describe('a bait whose water is off its mark', () => {
 
 describe('a bait that is to weigh something under water', () => {
   test.each([
-    ['net', { kind: 'net', net: 1.2 }, 1.2],
-    ['reserve', { kind: 'reserve', reserve: 3 }, -3],
-    // of the whole mass of 40 g, hooks included
-    ['reserve as a share', { kind: 'reserve-share', share: 0.05 }, -2],
-  ] as const)('as %s has no plane but a net weight', (_, target, netWet) => {
+    ['net', { kind: 'net', net: 1.2 }, 1.2, 1.2],
+    ['reserve', { kind: 'reserve', reserve: 3 }, -3, -3],
+    // 44 g are lifted and 40 g weighed, hooks included: 2 g are a twentieth of what it weighs now, and a bait that is
+    // ballasted to 44/1.05 g has a twentieth of that
+    ['reserve as a share', { kind: 'reserve-share', share: 0.05 }, -44 / 21, -2],
+  ] as const)('as %s has no plane but a net weight', (_, target, netWet, now) => {
     const { assembled, checks } = checkTarget(parts({ ...target, ...level }));
     expect(assembled.offset).toBeNull();
     expect(assembled.netWet).toBeCloseTo(netWet, 12);
-    expect(checks[0]).toMatchObject({ what: 'net', wanted: assembled.netWet, got: -4, met: false });
+    expect(checks[0]).toMatchObject({ what: 'net', wanted: expect.closeTo(now, 12), got: -4, met: false });
+  });
+
+  test('as a share of its mass aims at the same whatever ballast it has now', () => {
+    const aims = [30, 36, 40, 43.9].map((mass) => {
+      const assembled = makeFloat({ mass, netWet: mass - 44, offset: 12 });
+      return checkTarget(parts({ kind: 'reserve-share', share: 0.1, ...level }, { assembled })).assembled.netWet;
+    });
+    for (const aim of aims) expect(aim).toBeCloseTo(-4, 12);
   });
 
   test('shares it between its links by what they displace', () => {
@@ -150,13 +159,15 @@ describe('a link with a target of its own', () => {
 
   test('by a share of its mass counts the hooks that hang from it, as the whole bait does', () => {
     const linkTargets: TargetParts['linkTargets'] = { tail: { kind: 'reserve-share', share: 0.1, ...level } };
-    expect(checkTarget(parts(whole, { linkTargets })).links[1].netWet).toBeCloseTo(-0.7, 12);
+    const floats = [makeFloat({ mass: 30 }), makeFloat({ mass: 7, netWet: -1.8 })];
+    expect(checkTarget(parts(whole, { linkTargets, floats })).links[1].netWet).toBeCloseTo(-0.8, 12);
     // the tail of the plain bait carries a hook of 2 g
     const [setup] = PLAIN_DESIGN.setups;
     const file = { ...PLAIN_DESIGN, setups: [{ ...setup, link_targets: { tail: { reserve_percent: 10 } } }] };
     const { bait, links } = answersOf(file, { detail: 'drag' });
-    expect(bait.target.links[1].netWet).toBeCloseTo(-0.1 * links[1].float.mass, 12);
-    expect(links[1].float.mass).toBeCloseTo(links[1].ledger.mass + 2, 9);
+    const { mass, netWet } = links[1].float;
+    expect(bait.target.links[1].netWet).toBeCloseTo((-0.1 * (mass - netWet)) / 1.1, 12);
+    expect(mass).toBeCloseTo(links[1].ledger.mass + 2, 9);
   });
 });
 

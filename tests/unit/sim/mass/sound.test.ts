@@ -31,6 +31,13 @@ function hanger(x_mm: number, shank_mm: number) {
   return { name: 'third eye', on: 'belly' as const, x_mm, wire_mm: 1.5, bore_mm: 3, shank_mm };
 }
 
+function facing(depth_mm: number) {
+  return (['port', 'starboard'] as const).map((from) => ({
+    ...EMPTY_HOLE,
+    ...{ name: from, from, x_mm: 24, across_mm: 0, diameter_mm: 4, depth_mm },
+  }));
+}
+
 interface Case {
   /** What is wrong with the bait. */
   readonly bait: string;
@@ -53,6 +60,14 @@ const CASES: readonly Case[] = [
     path: 'joints.0.x_mm',
     wrong: { 'joints.0.x_mm': 121 },
     right: {},
+  },
+  {
+    // the body is 16 wide at x = 24: 8.2 from either flank overlap, 7.75 leave half a millimetre between two flat ends
+    bait: 'two holes that come to meet each other from either flank',
+    code: 'hardware/parts-meet',
+    path: HOLE,
+    wrong: { 'setups.0.holes': facing(8.2) },
+    right: { 'setups.0.holes': facing(7.75) },
   },
   {
     // the skin at the slot's upper edge, 9.25 over the datum, is 8.4 to 8.6 from the middle

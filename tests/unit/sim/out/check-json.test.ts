@@ -35,7 +35,9 @@ describe('the keys of check --json', () => {
     ['float of the whole', JSON_BAIT.assembled.float, FLOAT_KEYS],
     ['pose of a link', JSON_BAIT.assembled.links[0], ['up', 'offset_mm']],
     ['a pin', JSON_BAIT.assembled.pins[0], ['x_mm', 'shear_g', 'moment_g_mm', 'twist_g_mm', 'slop_deg', 'reach_deg']],
-    ['a warning', JSON_BAIT.warnings[0], ['code', 'where', 'text']],
+    ['a warning', JSON_BAIT.warnings[0], ['code', 'where', 'text', 'at_mm', 'number', 'limit', 'unit', 'fix']],
+    ['a cure', JSON_BAIT.warnings[0]?.fix, ['says', 'sets']],
+    ['a step of it', JSON_BAIT.warnings[0]?.fix?.sets[0], ['path', 'value']],
   ])('%s', (_, object, keys) => {
     expect(Object.keys(object ?? {})).toEqual(keys);
   });

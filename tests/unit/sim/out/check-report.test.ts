@@ -64,7 +64,7 @@ describe('the report on a bait', () => {
   });
 
   test('shows warnings, and targets with what was wanted and got', () => {
-    expect(REPORT).toContain('Warnings\n  Hole "head hole" leaves 2.1 mm of wood.\n');
+    expect(REPORT).toContain('Warnings\n  Hole "head hole" leaves 2.1 mm of wood.\n    One edit cures it: drill');
     expect(REPORT).toContain('  met: proud 3.0 mm wanted, 2.5 mm got (within 0.5 mm)\n');
     expect(REPORT).toContain('  missed: heel 0.0° wanted, -5.0° got (within 2.0°)\n');
   });

@@ -6,6 +6,10 @@ import { quietWarnParts } from '../../../support/quiet-warn-parts.ts';
 
 const QUIET = { float: makeFloat(), accuracy: makeAccuracy(), attitudes: makeAttitudes() };
 const CLOSE = { ...QUIET, accuracy: makeAccuracy({ film: { ...makeAccuracy().film, force: 2, tooClose: true } }) };
+/** Nothing of these baits is cured: there is nothing to be tried. */
+const refloat = () => {
+  throw new Error('nothing is floated again');
+};
 const OVER: OtherRest = {
   float: makeFloat({ heel: -1.2, up: [0, 0.93, 0.36] }),
   ...{ hump: 30.3, back: 4.2, over: [0, 1, 0], share: 0.2, mirrorOf: null },
@@ -13,7 +17,7 @@ const OVER: OtherRest = {
 
 function said(changes: Partial<AllWarningParts>): readonly (readonly [string, string, string])[] {
   const links = ['head', 'tail'].map((name) => ({ name, ...QUIET }));
-  return warnOfAll({ parts: quietWarnParts(), whole: QUIET, links, ...changes }).map((one) => [
+  return warnOfAll({ parts: quietWarnParts(), refloat, whole: QUIET, links, ...changes }).map((one) => [
     one.code,
     one.where,
     one.text,
@@ -46,6 +50,11 @@ describe('the film', () => {
     expect(film.slice(0, 2)).toEqual(['film', 'the whole bait']);
     expect(film[2]).toMatch(/is 1\.50 g from hanging.*can hold 2\.00 g\. Push it under, wet its back/);
     expect(missed[0]).toBe('target-missed');
+  });
+
+  test('has what is left to hanging for its number, and its own pull for its limit', () => {
+    const [film] = warnOfAll({ parts: quietWarnParts(), refloat, whole: CLOSE, links: [] });
+    expect(film).toMatchObject({ at: null, number: 1.5, limit: 2, unit: 'g', fix: null });
   });
 
   test('of a bait in balance is never told as nothing', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Float } from '../../../../sim/hydro/float.ts';
-import { type WarnParts, warn } from '../../../../sim/out/warn.ts';
+import type { MeantDigits, WarnParts } from '../../../../sim/out/warn/parts.ts';
+import { warn } from '../../../../sim/out/warn.ts';
 import { makeFloat } from '../../../support/make-checked-bait.ts';
 import { PLAIN_DESIGN } from '../../../support/make-design.ts';
 import { quietWarnParts as quiet } from '../../../support/quiet-warn-parts.ts';
@@ -19,27 +20,31 @@ test('a bait that rests well has nothing to be warned of', () => {
 });
 
 describe('how it rests', () => {
-  const cases: readonly (readonly [string, Partial<Float>, RegExp])[] = [
+  const cases: readonly (readonly [string, Partial<Float>, RegExp, readonly [number | null, number | null]])[] = [
     [
       'not-settled',
       { solver: { ...SETTLED, converged: false, force: 0.02, moment: -1.54 } },
       /0\.02 g and 1\.5 g mm were left over/,
+      [0.02, null],
     ],
-    ['no-rest-upright', { mirrored: true }, /goes over either way/],
-    ['neutral', { neutral: true, tender: true }, /no preferred way up/],
-    ['tender', { tender: true, gmMin: 0.05 }, /0\.05 mm/],
-    ['hooks-lie', { lyingHooks: true }, /its attitude is rough/],
+    ['no-rest-upright', { mirrored: true }, /goes over either way/, [null, null]],
+    ['neutral', { neutral: true, tender: true, gmMin: 0.002 }, /no preferred way up/, [0.002, 0.005]],
+    ['tender', { tender: true, gmMin: 0.05 }, /0\.05 mm/, [0.05, 0.1]],
+    ['hooks-lie', { lyingHooks: true, trim: -1.5 }, /its attitude is rough/, [(1.5 * 180) / Math.PI, 80]],
   ];
 
-  test.each(cases)('%s is said of the whole bait', (code, changes, words) => {
+  test.each(cases)('%s is said of the whole bait', (code, changes, words, [number, limit]) => {
     const said = warn(quiet({ assembled: makeFloat(changes) }));
+    expect(said[0]).toMatchObject({ at: null, number, limit, fix: null });
     expect(said.map((one) => [one.code, one.where])).toEqual([[code, 'the whole bait']]);
     expect(said[0].text).toMatch(words);
     expect(said[0].text).toContain('the whole bait');
   });
 
   test.each(cases)('%s is said of a link, by its name', (code, changes) => {
-    expect(codes({ floats: [makeFloat(), makeFloat(changes)] })).toEqual([`${code}: tail`]);
+    const floats = [makeFloat(), makeFloat({ gravityCentre: [90, 0, -3], ...changes })];
+    const [said] = warn(quiet({ floats }));
+    expect(said).toMatchObject({ code, where: 'tail', at: [90, 0, -3] });
   });
 
   test('of the only link is said once, as of the whole bait', () => {
@@ -66,6 +71,15 @@ describe('a link alone', () => {
     expect(levelText({ trim: -4 * DEGREE })).toContain('4.0° tail low;');
     expect(levelText({ heel: 3 * DEGREE })).toContain('3.0° over to starboard');
     expect(levelText({ heel: -3 * DEGREE })).toContain('3.0° over to port');
+  });
+
+  test('is held against 2 degrees by its trim, or by its heel where that alone is too much', () => {
+    const measured = (changes: Partial<Float>) => {
+      const [{ number, limit, unit }] = warn(quiet({ floats: [makeFloat(changes), makeFloat()] }));
+      return [number?.toFixed(3), limit?.toFixed(3), unit];
+    };
+    expect(measured({ trim: -4 * DEGREE, heel: 9 * DEGREE })).toEqual(['4.000', '2.000', 'deg']);
+    expect(measured({ trim: 1 * DEGREE, heel: -9 * DEGREE })).toEqual(['9.000', '2.000', 'deg']);
   });
 
   test('on linked eyes has no pin to carry it', () => {
@@ -98,7 +112,8 @@ test('no warning says more decimals than are meant, and what was wanted stays as
     floats: [makeFloat({ trim: 4.4 * DEGREE, heel: -3.3 * DEGREE }), makeFloat()],
     target: { ...quiet().target, checks, met: false },
   });
-  const texts = (meant?: Parameters<typeof warn>[1]) => warn(parts, meant).map(({ text }) => text.split('; joined')[0]);
+  const texts = (meant?: MeantDigits) =>
+    warn(parts, meant && { meant, refloat: () => null }).map(({ text }) => text.split('; joined')[0]);
   expect(texts()).toEqual([
     'GM is only 1.32 mm for the whole bait: a breath tips it.',
     'Wanted 4.5 mm proud; it comes to 9.4 mm proud.',
@@ -128,6 +143,9 @@ describe('a target', () => {
       'a waterline at -2.0 mm; it comes to a waterline at 1.0 mm',
     );
     expect(missed({ what: 'net', wanted: 1.2, got: -0.5 })).toContain('+1.20 g net in the water; it comes to -0.50 g');
+    const checks = [{ what: 'heel', wanted: DEGREE, got: 4 * DEGREE, tolerance: 0.01, met: false }] as const;
+    const [{ number, limit, unit }] = warn(quiet({ target: { ...quiet().target, checks, met: false } }));
+    expect([number?.toFixed(9), limit?.toFixed(9), unit]).toEqual(['4.000000000', '1.000000000', 'deg']);
     expect(missed({ what: 'trim', wanted: 0, got: 3 * DEGREE })).toContain('3.0° of trim');
     expect(missed({ what: 'heel', wanted: 0, got: -4 * DEGREE })).toContain('-4.0° of heel');
   });
@@ -152,7 +170,7 @@ describe('air in the slots', () => {
     // 99 and 101 mm³ at 0.001 g/mm³
     expect(codes({ wetted: slotted(99) })).toEqual([]);
     const [said] = warn(quiet({ wetted: slotted(260) }));
-    expect(said).toMatchObject({ code: 'air-in-slots', where: 'the joints' });
+    expect(said).toMatchObject({ code: 'air-in-slots', where: 'the joints', number: 0.26, limit: 0.1, unit: 'g' });
     expect(said.text).toContain('0.3 g');
     expect(codes({ wetted: slotted(101) })).toEqual(['air-in-slots: the joints']);
   });
@@ -162,34 +180,12 @@ describe('air in the slots', () => {
   });
 });
 
-describe('walls', () => {
-  test('under 3 mm are told hole by hole, the thinnest first', () => {
-    const [setup] = PLAIN_DESIGN.setups;
-    // the body is 16 mm wide at the head hole of 8 and 18.9 at the middle hole of 6, both less towards the belly
-    const setups = [{ ...setup, holes: setup.holes.toReversed() }];
-    const said = warn(quiet({ hardware: partsOf({ ...PLAIN_DESIGN, setups }).hardware }));
-    expect(said.map(({ code, where }) => `${code}: ${where}`)).toEqual([
-      'wall-thin: head hole',
-      'wall-thin: middle hole',
-    ]);
-    expect(said[0].text).toMatch(/^Hole "head hole" leaves [12]\.\d mm of wood; 3\.0 mm is wanted\.$/);
-  });
-
-  test('of holes that leave enough are not mentioned', () => {
-    const [setup] = PLAIN_DESIGN.setups;
-    const thin = setup.holes.map((hole) => ({ ...hole, diameter_mm: 3, lead: undefined }));
-    const holes = thin.map(({ lead: _, ...hole }) => hole);
-    const { hardware: drilled } = partsOf({ ...PLAIN_DESIGN, setups: [{ ...setup, holes }] });
-    expect(warn(quiet({ hardware: drilled }))).toEqual([]);
-  });
-});
-
 test('what the float cannot be trusted in comes before what it misses, and that before what is tight', () => {
   const { hardware: drilled } = partsOf(PLAIN_DESIGN);
   const { links: answers } = answersOf(PLAIN_DESIGN, { detail: 'drag' });
   const checks = [{ what: 'proud', wanted: 3, got: 9, tolerance: 1, met: false }] as const;
   const said = codes({
-    hardware: drilled,
+    hardware: { ...drilled, eyes: [] },
     wetted: answers.map(({ wetted }) => wetted),
     assembled: makeFloat({ tender: true }),
     floats: [makeFloat({ mirrored: true }), makeFloat({ trim: 0.1 })],
@@ -200,8 +196,8 @@ test('what the float cannot be trusted in comes before what it misses, and that 
     'target-missed: the whole bait',
     'no-rest-upright: head',
     'not-level-alone: tail',
-    'air-in-slots: the joints',
     'wall-thin: head hole',
     'wall-thin: middle hole',
+    'air-in-slots: the joints',
   ]);
 });
