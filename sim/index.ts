@@ -8,7 +8,7 @@ export type { LinkPlan, Obstacle } from './ballast/plan.ts';
 export type { SettledPlan } from './ballast/settle.ts';
 export type { Aim, TargetCheck } from './ballast/target.ts';
 export type { BallastPlan } from './ballast/whole.ts';
-export type { Design } from './design/design.ts';
+export type { Design, Hole } from './design/design.ts';
 export { type ProposedEdit, withEdit } from './design/edit.ts';
 export type { DesignFile } from './design/file.ts';
 export { valueAt, withValueAt } from './design/place.ts';
@@ -50,7 +50,7 @@ export {
 export { checkJson } from './out/check-json.ts';
 export { checkReport } from './out/check-report.ts';
 export type { CheckedBait } from './out/checked-bait.ts';
-export { type Comparison, compareSetups, type HoleChange } from './out/compare/compare.ts';
+export { type ComparedBait, type Comparison, compareSetups, type HoleChange } from './out/compare/compare.ts';
 export { compareJson } from './out/compare/json.ts';
 export { compareReport } from './out/compare/report.ts';
 export { benchWords, changeWords } from './out/compare/words.ts';

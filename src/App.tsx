@@ -1,6 +1,7 @@
 import { lazy, type ReactNode, Suspense, useEffect } from 'react';
 import { redo, undo } from './document/commands.ts';
 import { firstAnswers, useAnswers } from './engine/answers.ts';
+import { Ballast } from './panels/ballast/Ballast.tsx';
 import { Columns } from './panels/columns/Columns.tsx';
 import { Headline } from './panels/headline/Headline.tsx';
 import { Parts } from './panels/parts/Parts.tsx';
@@ -37,6 +38,7 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
         <h1>Floatwright</h1>
         <Headline />
         <a href="#design">Change the bait and its numbers</a>
+        <a href="#ballast">See its ballast plan</a>
       </header>
       <Sheet>
         <Tub>
@@ -58,6 +60,7 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
           <Margin onPreset={onPreset} />
         </Suspense>
       </aside>
+      <Ballast />
       <Parts />
     </div>
   );

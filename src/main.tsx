@@ -5,6 +5,7 @@ import './styles/sheet.css';
 import './styles/columns.css';
 import './styles/margin.css';
 import './styles/parts.css';
+import './styles/ballast.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';

@@ -1,7 +1,7 @@
 import { type TemporalState, temporal } from 'zundo';
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
-import type { DesignFile } from '../../sim/index.ts';
+import type { DesignFile, ProposedEdit } from '../../sim/index.ts';
 
 /** The one thing the user owns: the design as written, expressions and all. */
 export interface Document {
@@ -13,6 +13,8 @@ export interface Document {
   readonly edited: string;
   /** The file of the presets folder that it came from. */
   readonly preset: string | null;
+  /** What is proposed and tried: the file has it already, the history not yet. null: nothing is. */
+  readonly tried: ProposedEdit | null;
 }
 
 /** Undo steps kept; a design is a few kilobytes, so this is no more than a picture. */
@@ -25,7 +27,7 @@ type Remembered = Pick<Document, 'file' | 'setup' | 'edited'>;
  * undoing an edit brings back the setup in which it was made.
  */
 export const documentStore = createStore<Document>()(
-  temporal((): Document => ({ file: null, setup: null, edited: '', preset: null }), {
+  temporal((): Document => ({ file: null, setup: null, edited: '', preset: null, tried: null }), {
     limit: UNDO_STEPS,
     partialize: ({ file, setup, edited }): Remembered => ({ file, setup, edited }),
     equality: (past, current) => past.file === current.file,

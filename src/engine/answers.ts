@@ -16,7 +16,7 @@ export interface Answers {
   /** heldFor === askedFor: nothing shown is out of date. */
   readonly fresh: boolean;
   readonly detail: Detail;
-  /** false: how good the sums are, and how else it can rest, is yet to come. */
+  /** false: some of what takes longer is yet to come. */
   readonly done: boolean;
   readonly bait: BaitOutcomes;
   /** From nose to tail. */
@@ -27,14 +27,17 @@ export interface Answers {
    */
   readonly runs: { readonly [D in Detail]: Run };
   readonly lastGood: LastGood;
+  /** As the last full run left it: a drag does not touch it. */
+  readonly settled: LastGood;
   /** A bug in the sums, in words; null while all is well. */
   readonly fault: string | null;
 }
 
 /**
  * Values to keep in sight, dimmed, while the newest design cannot be worked out. What makes up the picture (links,
- * hardware, assembled, and every link's answers) changes only as a whole: never a new body in an old attitude. How good
- * the sums are and how else it can rest stays from the run before, of the same bait, until the newest comes to it.
+ * hardware, assembled, and every link's answers) changes only as a whole: never a new body in an old attitude. What takes
+ * longer (how good the sums are, how else it can rest, how to ballast it) stays from the run before, of the same bait,
+ * until the newest comes to it.
  */
 export interface LastGood {
   readonly bait: Partial<AdvisedBaitAnswers>;
@@ -58,6 +61,7 @@ const NOTHING_YET: Answers = {
   ...NO_RUN,
   runs: { drag: NO_RUN, full: NO_RUN },
   lastGood: { bait: {}, links: [] },
+  settled: { bait: {}, links: [] },
   fault: null,
 };
 
@@ -99,6 +103,7 @@ export function takeFault(message: string): void {
 function withReport(held: Answers, report: Report): Answers {
   const before = held.runs[report.detail];
   const run = runFrom(before, report);
+  const lastGood = nextLastGood(held.lastGood, run);
   return {
     askedFor: held.askedFor,
     heldFor: report.seq,
@@ -107,7 +112,8 @@ function withReport(held: Answers, report: Report): Answers {
     done: report.done,
     ...run,
     runs: { ...held.runs, [report.detail]: report.done ? run : laidOver(before, run) },
-    lastGood: nextLastGood(held.lastGood, run),
+    lastGood,
+    settled: report.detail === 'full' ? lastGood : held.settled,
     fault: null,
   };
 }
@@ -163,8 +169,8 @@ const PICTURE = ['links', 'hardware', 'assembled'] as const;
 const WITH_PICTURE = ['walls'] as const;
 const LINK_PARTS = ['mesh', 'solid', 'wetted', 'ledger', 'float'] as const;
 /** What comes after the picture. */
-const BAIT_LATER = ['assembledAccuracy', 'assembledAttitudes'] as const;
-const LINK_LATER = ['accuracy', 'attitudes'] as const;
+const BAIT_LATER = ['assembledAccuracy', 'assembledAttitudes', 'ballast', 'planned', 'whatIfs'] as const;
+const LINK_LATER = ['accuracy', 'attitudes', 'plan', 'forgiveness', 'cures'] as const;
 
 function nextLastGood(before: LastGood, { bait, links }: Run): LastGood {
   const whole =

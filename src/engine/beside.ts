@@ -21,14 +21,19 @@ const NOTHING: LastGood = { bait: {}, links: [] };
 export interface Beside {
   /** Nothing while the answers are still those of another setup, or when it cannot be worked out. */
   readonly known: LastGood;
+  /** The same as its last full run left it. */
+  readonly settled: LastGood;
   /** It was asked for and cannot be worked out. */
   readonly broken: boolean;
 }
 
-export function besideOf({ bait, lastGood }: Pick<Answers, 'bait' | 'lastGood'>, setup: string | null): Beside {
+export function besideOf(
+  { bait, lastGood, settled }: Pick<Answers, 'bait' | 'lastGood' | 'settled'>,
+  setup: string | null,
+): Beside {
   const isThis = bait.setup?.status === 'ok' && bait.setup.value.name === setup;
   const isDone = isThis && bait.assembled?.status === 'ok';
-  return { known: isDone ? lastGood : NOTHING, broken: isThis && !isDone };
+  return { known: isDone ? lastGood : NOTHING, settled: isDone ? settled : NOTHING, broken: isThis && !isDone };
 }
 
 /** Reads what stands of the setup beside inside a component. */

@@ -12,15 +12,23 @@ export interface StepSource {
  */
 const STRETCH_MS = 8;
 
-/** With this answer everything that the page draws is there; what follows only judges it, and takes longer. */
-const DRAWN: Step['name'] = 'walls';
+/**
+ * With each of these a part of a full run is there that stands for itself, and is told of: all that is drawn, the ballast
+ * that is planned, and how good the sums are with every other way to rest.
+ */
+const MILESTONES: ReadonlySet<string> = new Set<Step['name']>(['walls', 'planned', 'allWarnings']);
+/** Lists that are told again as they grow. */
+const GROWING: ReadonlySet<string> = new Set<Step['name']>(['cures', 'whatIfs']);
+/** Growth that comes faster than this is told of together: no one reads faster. */
+const GROWTH_MS = 120;
 
 /**
  * Drains the pipeline, one run at a time, newest design first.
  *
  * Between steps it takes a breath, in which newer designs arrive. A full run ends there and then when one has: what it
- * would show is out of date. It tells of what can be drawn before it goes on to what takes longer. A drag run is short and is let finish, or else a hand that never rests would see nothing
- * on a slow machine; of the designs that came meanwhile only the newest is worked out.
+ * would show is out of date. It tells of each part that stands for itself before it goes on to what takes longer. A drag
+ * run is short and is let finish, or else a hand that never rests would see nothing on a slow machine; of the designs that
+ * came meanwhile only the newest is worked out.
  *
  * takeBreath lets waiting messages in; now is a clock in milliseconds.
  */
@@ -39,13 +47,21 @@ export function createEngine(
   async function run(ask: Ask): Promise<Report | null> {
     const made = new Map<string, Step>();
     let breathedAt = now();
+    let toldAt = breathedAt;
+    let hasGrown = false;
     for (const step of source.steps(ask.file, ask)) {
+      const isMilestone = MILESTONES.has(step.name) && ask.detail === 'full';
+      hasGrown ||= GROWING.has(step.name) && made.get(stepKey(step))?.outcome !== step.outcome;
       made.set(stepKey(step), step);
-      const isDrawn = step.name === DRAWN && ask.detail === 'full';
-      if (!isDrawn && now() - breathedAt < STRETCH_MS) continue;
+      const isDue = isMilestone || (hasGrown && now() - toldAt >= GROWTH_MS);
+      if (!isDue && now() - breathedAt < STRETCH_MS) continue;
       await takeBreath();
       if (waiting !== null && ask.detail === 'full') return null;
-      if (isDrawn) tell({ kind: 'report', report: reportOf(ask, made, false) });
+      if (isDue) {
+        tell({ kind: 'report', report: reportOf(ask, made, false) });
+        toldAt = now();
+        hasGrown = false;
+      }
       breathedAt = now();
     }
     return reportOf(ask, made, true);

@@ -15,7 +15,8 @@ export interface Ask {
 
 /**
  * A run, sent when body, waterline and numbers are all there, so that a new body never stands at an old waterline. A
- * full run is sent once more when what takes longer is there too: how good the sums are, and how else it can rest.
+ * full run is sent again as what takes longer comes: the ballast that is planned, how good the sums are and how else it can
+ * rest, and what cures or changes the bait.
  */
 export interface Report {
   readonly seq: number;

@@ -6,11 +6,12 @@ import { useDocument, useHistory } from '../../document/store.ts';
 export function History() {
   const edited = useDocument((document) => document.edited);
   const past = useHistory((history) => history.pastStates.length);
+  const tried = useDocument((document) => document.tried);
   const future = useHistory((history) => history.futureStates.at(-1));
   return (
     <div className="history">
-      <Button isDisabled={past === 0} onPress={undo}>
-        {past === 0 ? 'Undo' : `Undo ${edited}`}
+      <Button isDisabled={past === 0 && tried === null} onPress={undo}>
+        {tried !== null ? 'Put back what is tried' : past === 0 ? 'Undo' : `Undo ${edited}`}
       </Button>
       <Button isDisabled={future === undefined} onPress={redo}>
         {future === undefined ? 'Redo' : `Redo ${future.edited ?? ''}`}

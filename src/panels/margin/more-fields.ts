@@ -248,7 +248,7 @@ export function holeFolds(file: DesignFile, design: Design | undefined, setup: n
     { label: 'Off the middle', path: `${place}.across_mm`, usual: 0 },
     { label: 'Drill', path: `${place}.diameter_mm` },
     { label: 'Depth', path: `${place}.depth_mm` },
-    { label: 'Point of the drill', path: `${place}.point_deg`, usual: 118 },
+    { label: 'Point of the drill', path: `${place}.point_deg`, usual: POINT },
     ...rowsAt(file, `${place}.air`, { plug_mm: 'Plug over the air' }),
     { label: 'Plug density', path: `${place}.plug_g_cm3`, usual: EPOXY },
   ]);
@@ -321,18 +321,34 @@ export function targetFields(file: DesignFile, design: Design | undefined, setup
   return fold(file, design, '', 'the target', [...aims, trim, ...own])[0]?.fields ?? [];
 }
 
-/** Round bar of its own size, by which a slug is cut. */
+/** What a plan of ballast goes by: the wood to leave, the drills, and the stocks of lead. */
 export function shopFolds(file: DesignFile, design: Design | undefined): readonly Fold[] {
-  return (file.shop?.lead ?? []).flatMap(({ name }, i) =>
-    fold(
-      file,
-      design,
-      named(name),
-      name,
-      rowsAt(file, `shop.lead.${i}`, { diameter_mm: 'Diameter', density_g_cm3: 'Density' }),
+  const { drills = [], lead = [] } = file.shop ?? {};
+  return [
+    ...fold(file, design, 'Wood left round lead', 'the shop', [
+      { label: 'Least wall', path: 'shop.wall_mm', usual: WALL },
+    ]),
+    ...drills.flatMap(({ name }, i) =>
+      fold(file, design, `Drill: ${name}`, `drill ${name}`, [
+        { label: 'Diameter', path: `shop.drills.${i}.diameter_mm` },
+        { label: 'Point of the drill', path: `shop.drills.${i}.point_deg`, usual: POINT },
+      ]),
     ),
-  );
+    ...lead.flatMap(({ name }, i) =>
+      fold(
+        file,
+        design,
+        named(name),
+        name,
+        rowsAt(file, `shop.lead.${i}`, { diameter_mm: 'Diameter', density_g_cm3: 'Density' }),
+      ),
+    ),
+  ];
 }
+
+/** In mm and degrees, where the shop says nothing. */
+const WALL = 3;
+const POINT = 118;
 
 function named(name: string): string {
   return name.charAt(0).toUpperCase() + name.slice(1);

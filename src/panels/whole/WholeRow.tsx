@@ -4,7 +4,7 @@ import { useAmounts } from '../../view/amounts.ts';
 import { Numbers } from '../numbers/Numbers.tsx';
 import { OtherRests } from '../numbers/OtherRests.tsx';
 import { StateMark } from '../numbers/StateMark.tsx';
-import { aimWords, offMarkWords } from './aim.ts';
+import { AimLines } from './AimLines.tsx';
 import { Warnings } from './Warnings.tsx';
 
 /** What the whole bait does, held straight, hooks hung: verdict, numbers, aim and warnings. */
@@ -40,19 +40,5 @@ export function WholeRow() {
 function Aim() {
   const target = useAnswers((answers) => answers.lastGood.bait.target);
   const known = useAnswers((answers) => answers.lastGood.bait.assembledAccuracy);
-  const amounts = useAmounts();
-  if (target === undefined || target.checks.length === 0) return null;
-  return (
-    <div className="aim">
-      <h3>Aim {target.met ? 'met' : 'missed'}</h3>
-      <ul>
-        {target.checks.map((check) => (
-          <li key={check.what} className={check.met ? 'met' : 'missed'}>
-            {aimWords(check, amounts, known)}
-          </li>
-        ))}
-        {target.offMark.length > 0 && <li>{offMarkWords(target.offMark, amounts)}</li>}
-      </ul>
-    </div>
-  );
+  return target === undefined ? null : <AimLines target={target} accuracy={known} />;
 }

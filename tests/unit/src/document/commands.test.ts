@@ -3,10 +3,14 @@ import { withValueAt } from '../../../../sim/design/place.ts';
 import {
   cancelPreview,
   chooseSetup,
+  keepTried,
   makeEdit,
+  makeProposed,
   openDesign,
   previewEdit,
+  putBackTried,
   redo,
+  tryProposed,
   undo,
 } from '../../../../src/document/commands.ts';
 import { documentStore } from '../../../../src/document/store.ts';
@@ -91,5 +95,89 @@ describe('Choosing a setup', () => {
     undo();
     expect(now().setup).toBe('high');
     expect(now().file).toBe(two);
+  });
+});
+
+describe('What is proposed', () => {
+  const wider = { says: 'make it 22 mm wide', sets: [{ path: 'body.width_mm', value: 22 }] } as const;
+  const width = () => now().file?.body.width_mm;
+  const future = () => documentStore.temporal.getState().futureStates.length;
+
+  test('is made as one undo step by its own name', () => {
+    makeProposed(wider);
+    expect(width()).toBe(22);
+    expect(now().edited).toBe('make it 22 mm wide');
+    expect(steps()).toBe(1);
+    undo();
+    expect(now().file).toBe(FILE);
+  });
+
+  test('and tried is seen, but is no undo step until it is kept', () => {
+    tryProposed(wider);
+    expect(width()).toBe(22);
+    expect(now().tried).toBe(wider);
+    expect(steps()).toBe(0);
+    keepTried();
+    expect(width()).toBe(22);
+    expect(now()).toMatchObject({ tried: null, edited: 'make it 22 mm wide' });
+    expect(steps()).toBe(1);
+    undo();
+    expect(now().file).toBe(FILE);
+  });
+
+  test('and tried is put back without a trace in the history, whatever lies ahead in it', () => {
+    makeEdit('length', toLength(130));
+    undo();
+    tryProposed(wider);
+    putBackTried();
+    expect(now()).toMatchObject({ file: FILE, tried: null, edited: '' });
+    expect([steps(), future()]).toEqual([0, 1]);
+    redo();
+    expect(length()).toBe(130);
+  });
+
+  test('and tried is what undo puts back, and no step before it; redo puts it back and goes on', () => {
+    makeEdit('length', toLength(130));
+    tryProposed(wider);
+    undo();
+    expect(now()).toMatchObject({ tried: null });
+    expect([length(), width()]).toEqual([130, FILE.body.width_mm]);
+    undo();
+    expect(length()).toBe(FILE.body.length_mm);
+    tryProposed(wider);
+    redo();
+    expect(now().tried).toBeNull();
+    expect([length(), width()]).toEqual([130, FILE.body.width_mm]);
+  });
+
+  test('and tried is kept first, as a step of its own, by a number that is changed in it', () => {
+    tryProposed(wider);
+    cancelPreview();
+    expect(now().tried).toBe(wider);
+    previewEdit(toLength(128));
+    expect([length(), width(), steps()]).toEqual([128, 22, 1]);
+    makeEdit('length', toLength(130));
+    expect([length(), width(), steps()]).toEqual([130, 22, 2]);
+    undo();
+    expect([length(), width()]).toEqual([FILE.body.length_mm, 22]);
+    undo();
+    expect(now().file).toBe(FILE);
+  });
+
+  test('and tried ends with the drag it began in, and with another design', () => {
+    previewEdit(toLength(150));
+    tryProposed(wider);
+    expect([length(), width()]).toEqual([FILE.body.length_mm, 22]);
+    openDesign(FILE, null);
+    expect(now()).toMatchObject({ file: FILE, tried: null });
+    makeEdit('length', toLength(130));
+    expect(steps()).toBe(1);
+  });
+
+  test('and tried is put back when another setup is looked at', () => {
+    tryProposed(wider);
+    chooseSetup('still pond');
+    expect(now()).toMatchObject({ file: FILE, tried: null });
+    expect(steps()).toBe(0);
   });
 });

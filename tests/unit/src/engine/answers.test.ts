@@ -58,8 +58,10 @@ test('A run is taken in at once: every listener sees body, waterline and number 
 test('What a run does not send again stays the very same object', () => {
   takeReport(reportOf(1, makeDesignFile()));
   const before = now();
-  const head = ['mesh', 'solid', 'wetted', 'ledger', 'float', 'accuracy', 'attitudes'].map((name) => `${name}/0`);
-  takeReport(reportOf(2, makeDesignFile(), 'full', head));
+  const head = before.links[0] ?? {};
+  const unsent = Object.keys(head).map((name) => `${name}/0`);
+  expect(unsent).toEqual(expect.arrayContaining(['mesh/0', 'float/0', 'plan/0', 'accuracy/0']));
+  takeReport(reportOf(2, makeDesignFile(), 'full', unsent));
   expect(now().links[0]).toBe(before.links[0]);
   expect(now().links[1]).not.toBe(before.links[1]);
 });
@@ -76,7 +78,7 @@ test('A coarse run repeats what the last coarse run had, not what the full one b
 /** The first report of a full run, before what takes longer. */
 function drawnOf(seq: number, file: DesignFile): Report {
   const report = reportOf(seq, file);
-  const isEarly = (key: string) => !/accuracy|attitudes|allWarnings/i.test(key);
+  const isEarly = (key: string) => !/accuracy|attitudes|allWarnings|plan|forgiveness|ballast/i.test(key);
   return {
     ...report,
     done: false,
@@ -92,6 +94,9 @@ test('What takes longer is gone from the answers until the newest run has come t
   expect(now()).toMatchObject({ heldFor: 2, done: false });
   expect(now().links[0]?.accuracy).toBeUndefined();
   expect(now().bait.assembledAttitudes).toBeUndefined();
+  expect(now().bait.planned).toBeUndefined();
+  expect(now().lastGood.bait.planned).toBe(before.lastGood.bait.planned);
+  expect(now().lastGood.links[0]?.plan).toBe(before.lastGood.links[0]?.plan);
   expect(now().lastGood.links[0]?.float).not.toBe(before.lastGood.links[0]?.float);
   expect(now().lastGood.links[0]?.accuracy).toBe(before.lastGood.links[0]?.accuracy);
   expect(now().lastGood.bait.assembledAttitudes).toBe(before.lastGood.bait.assembledAttitudes);
@@ -116,6 +121,19 @@ test('Another bait does not take over how good the sums of the one before were',
   expect(now().lastGood.links[0]?.attitudes).toBeUndefined();
   expect(now().lastGood.bait.assembledAccuracy).toBeUndefined();
   expect(now().lastGood.bait.assembledAttitudes).toBeUndefined();
+  expect(now().lastGood.bait.ballast).toBeUndefined();
+});
+
+test('A drag does not touch what the last full run left', () => {
+  takeReport(reportOf(1, makeDesignFile()));
+  const { settled } = now();
+  expect(settled).toBe(now().lastGood);
+  takeReport(reportOf(2, makeDesignFile({ body: { width_mm: 21 } }), 'drag'));
+  expect(now().lastGood).not.toBe(settled);
+  expect(now().lastGood.bait.planned).toBe(settled.bait.planned);
+  expect(now().settled).toBe(settled);
+  takeReport(drawnOf(2, makeDesignFile({ body: { width_mm: 21 } })));
+  expect(now().settled).toBe(now().lastGood);
 });
 
 test('A run for an older design than the one held is late and changes nothing', () => {

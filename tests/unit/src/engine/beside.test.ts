@@ -9,19 +9,19 @@ const PLAIN = makeDesignFile();
 const [FIRST] = PLAIN.setups;
 if (FIRST === undefined) throw new Error('the plain bait has a setup');
 /** The answers about a setup as the page holds them, with what was good before. */
-function answersOf(file: DesignFile, setup: string): Pick<Answers, 'bait' | 'lastGood'> {
+function answersOf(file: DesignFile, setup: string): Pick<Answers, 'bait' | 'lastGood' | 'settled'> {
   const bait: Record<string, unknown> = {};
   for (const { name, link, outcome } of createPipeline().steps(file, { setup, detail: 'drag' })) {
     if (link === null) bait[name] = outcome;
   }
-  return { bait, lastGood: { bait: { name: 'good before' } as never, links: [] } };
+  return { bait, lastGood: { bait: { name: 'good before' } as never, links: [] }, settled: { bait: {}, links: [] } };
 }
 
 test('The setup beside is known by its name: nothing while the answers are still those of another', () => {
   const answers = answersOf(PLAIN, FIRST.name);
-  expect(besideOf(answers, FIRST.name)).toEqual({ known: answers.lastGood, broken: false });
-  expect(besideOf(answers, 'second')).toEqual({ known: { bait: {}, links: [] }, broken: false });
-  expect(besideOf({ bait: {}, lastGood: answers.lastGood }, FIRST.name).broken).toBe(false);
+  expect(besideOf(answers, FIRST.name)).toEqual({ known: answers.lastGood, settled: answers.settled, broken: false });
+  expect(besideOf(answers, 'second')).toMatchObject({ known: { bait: {}, links: [] }, broken: false });
+  expect(besideOf({ ...answers, bait: {} }, FIRST.name).broken).toBe(false);
 });
 
 test('A setup beside that cannot be made is not drawn as it was before, and is said to be broken', () => {
@@ -32,5 +32,5 @@ test('A setup beside that cannot be made is not drawn as it was before, and is s
   };
   const file = { ...PLAIN, setups: [FIRST, deep] } as DesignFile;
   expect(besideOf(answersOf(file, FIRST.name), FIRST.name).broken).toBe(false);
-  expect(besideOf(answersOf(file, 'second'), 'second')).toEqual({ known: { bait: {}, links: [] }, broken: true });
+  expect(besideOf(answersOf(file, 'second'), 'second')).toMatchObject({ known: { bait: {}, links: [] }, broken: true });
 });

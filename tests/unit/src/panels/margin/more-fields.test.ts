@@ -32,8 +32,8 @@ const presets = readdirSync(FOLDER)
   .filter((name) => name.endsWith('.json'))
   .map((name) => [name, goodOf(readDesignText(readFileSync(new URL(name, FOLDER), 'utf8')))] as const);
 
-/** Numbers that no float depends on, and the version, which only a migration changes. */
-const LEFT_OUT = [/^version$/, /^shop\.kerf_mm$/, /^shop\.drills\./];
+/** A number that neither a float nor a plan depends on, and the version, which only a migration changes. */
+const LEFT_OUT = [/^version$/, /^shop\.kerf_mm$/];
 
 function fieldsOf(file: DesignFile, design: Design): readonly Field[] {
   const folds = [
@@ -67,7 +67,7 @@ describe.each(presets)('%s in the margin', (_, file) => {
   const design = goodOf(evaluateDesign(file));
   const fields = fieldsOf(file, design);
 
-  test('has every number that its float depends on in a field', () => {
+  test('has every number that its float or its plan depends on in a field', () => {
     const reached = new Set(fields.flatMap(({ paths }) => paths));
     const numbers = numbersIn(file).filter((path) => !LEFT_OUT.some((pattern) => pattern.test(path)));
     expect(numbers.filter((path) => !reached.has(path))).toEqual([]);
