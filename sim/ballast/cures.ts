@@ -123,7 +123,7 @@ function hookTrials(parts: CureParts): readonly CureTrial[] {
   const { plan, link, bait, design, setup } = parts;
   const { why, place, need } = plan;
   if (why === null) return [];
-  const setupIndex = design.setups.indexOf(setup);
+  const setupIndex = design.setups.findIndex(({ name }) => name === setup.name);
   const wantedX = reachable(why, plan, link);
   return hungOf(parts).flatMap(({ item, index }) => {
     const eye = link.hung.find(({ name }) => name === item.name)?.eye[0] ?? 0;
@@ -143,7 +143,7 @@ function waterlineTrials(parts: CureParts): readonly CureTrial[] {
   const { plan, setup, design, link } = parts;
   const { why, need } = plan;
   if (why === null) return [];
-  const path = `setups.${design.setups.indexOf(setup)}.`;
+  const path = `setups.${design.setups.findIndex(({ name }) => name === setup.name)}.`;
   const own = setup.linkTargets[link.spec.name];
   const target = own ?? setup.target;
   const place = own ? `${path}link_targets.${link.spec.name}` : `${path}target`;

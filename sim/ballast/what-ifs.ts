@@ -23,7 +23,7 @@ const OTHER_WOODS = ['western redcedar', 'basswood', 'hard maple'] as const;
 
 /** The questions of one setup, each as an edit of the design that answers it. */
 export function whatIfsOf(file: DesignFile, design: Design, setup: Setup): readonly WhatIf[] {
-  const index = design.setups.indexOf(setup);
+  const index = design.setups.findIndex(({ name }) => name === setup.name);
   const entry = file.setups[index];
   const path = `setups.${index}`;
   return [
