@@ -71,6 +71,8 @@ export function createAdvisor(): Pipeline {
     if (plan.state !== 'cannot') return;
     const { design, setup } = run;
     const [bait, links] = [baitPartsOf(run), linkPartsOf(run)];
+    // what helps one link may help the others that cannot be ballasted: then all are planned anew
+    const isAlone = run.ballast.links.filter(({ state }) => state === 'cannot').length === 1;
     const has = (kind: CureKind) => cures.some((cure) => cure.kind === kind);
     const withHoles = (
       kind: CureKind,
@@ -118,12 +120,14 @@ export function createAdvisor(): Pipeline {
     }
     for (const { kind, edit, shop } of cureTrials({ file, design, setup, bait, link: links[index], plan })) {
       if (has(kind)) continue;
+      // other tools in the shop leave the bait as it is: whether they help this link is soon told
       const inShop = shop && planLink({ ...bait, shop }, links[index]);
-      const cure = inShop
-        ? inShop.state === 'cannot'
+      const cure =
+        inShop?.state === 'cannot'
           ? null
-          : withHoles(kind, edit, run.ballast.links.with(index, inShop), null)
-        : tried(file, run, index, kind, edit);
+          : inShop && isAlone
+            ? withHoles(kind, edit, run.ballast.links.with(index, inShop), null)
+            : tried(file, run, index, kind, edit);
       if (cure) cures.push(cure);
       yield told();
     }

@@ -60,6 +60,7 @@ export { linkSolids } from './out/solids.ts';
 export { sumsPage } from './out/sums/page.ts';
 export { aimAmount, toleranceAmount } from './out/target-words.ts';
 export { baitVerdict, linkVerdict } from './out/verdict.ts';
+export { createPipeline } from './pipeline.ts';
 export type { AdvisedBaitAnswers, AdvisedLinkAnswers, Step, WallAnswer } from './steps.ts';
 export type { WaterAnswer } from './tables/waters.ts';
 export { type Amounts, amountsIn, restated, type UnitSystem } from './units/amounts.ts';

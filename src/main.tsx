@@ -17,7 +17,7 @@ import { askBeside } from './engine/beside.ts';
 import { startAsking } from './engine/start.ts';
 import { pick, show, showBeside, viewStore } from './view/view.ts';
 
-const asking = startAsking(answersStore);
+const asking = startAsking(answersStore, 'advise');
 
 documentStore.subscribe(({ file, setup }, before) => {
   if (file === null || (file === before.file && setup === before.setup)) return;

@@ -6,7 +6,7 @@ import { bodyOf } from '../hydro/bait-body.ts';
 import { draftAt } from '../hydro/draft.ts';
 import { METALS } from '../tables/metals.ts';
 import type { Gram, Mm } from '../units/brand.ts';
-import { degreeFromRadian, gramPerCm3FromGramPerMm3 } from '../units/convert.ts';
+import { degreeFromRadian, gramPerCm3FromGramPerMm3, gramPerMm3FromGramPerCm3 } from '../units/convert.ts';
 import { formatDensity, formatLength, formatMass } from '../units/format.ts';
 import { type BaitParts, keptLedger, type LinkParts, type LinkPlan, type Obstacle } from './plan.ts';
 
@@ -17,6 +17,7 @@ export type CureKind =
   | 'hook'
   | 'hanger'
   | 'wall'
+  | 'drills'
   | 'metal'
   | 'wood'
   | 'joint'
@@ -53,12 +54,13 @@ const SPARE_G: Gram = 0.3;
 export function cureTrials(parts: CureParts): readonly CureTrial[] {
   const { why } = parts.plan;
   if (why === null) return [];
-  if (why.kind === 'empty-shop') return [shopTrial(parts, why.lacks)];
+  if (why.kind === 'empty-shop') return shopTrials(parts);
   const trials = [
     ...hangerTrials(parts),
     ...hookTrials(parts),
     ...waterlineTrials(parts),
     ...wallTrials(parts),
+    ...drillTrials(parts),
     ...metalTrials(parts),
     ...jointTrials(parts),
     ...woodTrials(parts),
@@ -154,16 +156,26 @@ function waterlineTrials(parts: CureParts): readonly CureTrial[] {
     return [trial('waterline', says, [{ path: `${path}link_targets.${link.spec.name}`, value: wanted }])];
   }
   if (why.kind !== 'too-heavy' && why.kind !== 'no-room') return [];
-  const lower = lowerBy(parts, why.kind === 'too-heavy' ? SPARE_G - need.net : why.most * 0.97 - why.wanted);
-  if (lower === null) return [];
-  // rides lower by rounding down, higher by rounding up: half millimetres
-  const by = why.kind === 'too-heavy' ? Math.ceil(lower * 2) / 2 : Math.floor(lower * 2) / 2;
-  const says = `let it ride ${formatLength(Math.abs(by))} ${by > 0 ? 'lower' : 'higher'}`;
-  if (target.kind === 'proud')
-    return [trial('waterline', says, [{ path: `${place}.proud_mm`, value: tidy(target.proud - by) }])];
-  if (target.kind === 'waterline')
+  const mores =
+    why.kind === 'too-heavy' ? sparesOf(parts).map((spare) => spare - need.net) : [why.most * 0.97 - why.wanted];
+  return mores.flatMap((more): readonly CureTrial[] => {
+    const lower = lowerBy(parts, more);
+    if (lower === null) return [];
+    // half millimetres, rounded so that it rides low enough, or high enough
+    const by = why.kind === 'too-heavy' ? Math.ceil(lower * 2) / 2 : Math.floor(lower * 2) / 2;
+    const says = `let it ride ${formatLength(Math.abs(by))} ${by > 0 ? 'lower' : 'higher'}`;
+    if (target.kind === 'proud') {
+      return [trial('waterline', says, [{ path: `${place}.proud_mm`, value: tidy(target.proud - by) }])];
+    }
+    if (target.kind !== 'waterline') return [];
     return [trial('waterline', says, [{ path: `${place}.waterline_z_mm`, value: tidy(target.z + by) }])];
-  return [];
+  });
+}
+
+/** How much lead a cure leaves room for: hardly any, or enough to level a link with. */
+function sparesOf({ bait, link }: CureParts): readonly Gram[] {
+  const { mass } = keptLedger(bait, link);
+  return [SPARE_G, 0.05 * mass, 0.15 * mass, 0.3 * mass];
 }
 
 function trimOf(trim: number): { readonly trim_deg?: number } {
@@ -246,39 +258,96 @@ function jointTrials({ plan, file, design, link }: CureParts): readonly CureTria
 }
 
 /** Lighter by what it is over; heavier by what there is no room for. */
-function woodTrials({ plan, bait, link }: CureParts): readonly CureTrial[] {
+function woodTrials(parts: CureParts): readonly CureTrial[] {
+  const { plan, bait, link } = parts;
   const { why } = plan;
   if (why === null) return [];
   const wood = keptLedger(bait, link).lines.find(({ kind }) => kind === 'wood');
   const density = link.link.density ?? bait.wood.density;
   if (!wood) return [];
   const share = bait.coats.reduce((sum, coat) => sum + (coat.kind === 'soak-share' ? coat.share : 0), 0);
-  const more =
-    why.kind === 'too-heavy' ? -(why.over + SPARE_G) : why.kind === 'no-room' ? why.wanted - 0.97 * why.most : 0;
-  if (more === 0) return [];
-  const exact = gramPerCm3FromGramPerMm3(density * (1 + more / (wood.mass * (1 + share))));
-  const rounded = more < 0 ? Math.floor(exact * 100) / 100 : Math.ceil(exact * 100) / 100;
-  // no wood that a bait is carved from is lighter or heavier
-  if (rounded < 0.1 || rounded > 1) return [];
-  const says = `make ${link.spec.name} of ${more < 0 ? 'lighter' : 'heavier'} wood, ${rounded} g/cm³ for ${tidy(gramPerCm3FromGramPerMm3(density))}`;
-  return [trial('wood', says, [{ path: `links.${link.spec.index}.density_g_cm3`, value: rounded }])];
+  const mores =
+    why.kind === 'too-heavy'
+      ? sparesOf(parts).map((spare) => -(why.over + spare))
+      : why.kind === 'no-room'
+        ? [why.wanted - 0.97 * why.most]
+        : [];
+  return mores.flatMap((more): readonly CureTrial[] => {
+    const exact = gramPerCm3FromGramPerMm3(density * (1 + more / (wood.mass * (1 + share))));
+    const rounded = more < 0 ? Math.floor(exact * 100) / 100 : Math.ceil(exact * 100) / 100;
+    // no wood that a bait is carved from is lighter or heavier
+    if (rounded < 0.1 || rounded > 1) return [];
+    const says = `make ${link.spec.name} of ${more < 0 ? 'lighter' : 'heavier'} wood, ${rounded} g/cm³ for ${tidy(gramPerCm3FromGramPerMm3(density))}`;
+    return [trial('wood', says, [{ path: `links.${link.spec.index}.density_g_cm3`, value: rounded }])];
+  });
 }
 
-/** What a shop begins with. Common practice. */
-const FIRST_DRILL = { name: '1/4 in', diameter_mm: 6.35 };
-const FIRST_ROD = { name: '1/4 in rod', kind: 'slug', diameter_mm: 6.3, density_g_cm3: 11.3 };
+/** Drills with rods that go into them: what a shop begins with, and what it comes to. Common practice. */
+const FIRST_SIZES = [['1/4 in', 6.35]] as const;
+const USUAL_SIZES = [
+  ['3/16 in', 4.7625],
+  ['1/4 in', 6.35],
+  ['5/16 in', 7.9375],
+  ['3/8 in', 9.525],
+  ['1/2 in', 12.7],
+] as const;
+/** A rod is so much thinner than its drill, and weighs what lead does. Common practice. */
+const LOOSE_MM: Mm = 0.1;
+const ROD_G_CM3 = 11.3;
 
-function shopTrial({ file }: CureParts, lacks: string): CureTrial {
-  const { drills = [], lead = [], ...shop } = file.shop ?? {};
-  const noDrill = !drills.some(({ name }) => name === FIRST_DRILL.name);
-  const noRod = !lead.some(({ name }) => name === FIRST_ROD.name);
-  const value = {
+function shopTrials(parts: CureParts): readonly CureTrial[] {
+  return [
+    stocked(parts, 'empty-shop', FIRST_SIZES, 'add a drill of 1/4 in and a rod of lead that it takes to the shop'),
+    stocked(parts, 'empty-shop', USUAL_SIZES, USUAL_WORDS),
+  ];
+}
+
+const USUAL_WORDS = 'add drills of 3/16 to 1/2 in and rods of lead that they take to the shop';
+
+/** Other sizes than those on the list. */
+function drillTrials(parts: CureParts): readonly CureTrial[] {
+  const { why } = parts.plan;
+  if (why?.kind !== 'no-room' && why?.kind !== 'not-level') return [];
+  const has = (size: Mm) => parts.bait.shop.drills.some(({ diameter }) => Math.abs(diameter - size) < LOOSE_MM);
+  return USUAL_SIZES.every(([, size]) => has(size)) ? [] : [stocked(parts, 'drills', USUAL_SIZES, USUAL_WORDS)];
+}
+
+function stocked(
+  { file, bait: { shop } }: CureParts,
+  kind: CureKind,
+  sizes: readonly (readonly [name: string, diameter: Mm])[],
+  says: string,
+): CureTrial {
+  const { drills = [], lead = [], ...rest } = file.shop ?? {};
+  const names = new Set([...drills, ...lead].map(({ name }) => name));
+  const isNew = ({ name }: { readonly name: string }) => !names.has(name);
+  const newDrills = sizes.map(([name, diameter]) => ({ name, diameter_mm: diameter, point_deg: 180 })).filter(isNew);
+  const newRods = sizes
+    .map(([name, diameter]) => ({
+      name: `${name} rod`,
+      kind: 'slug' as const,
+      diameter_mm: tidy(diameter - LOOSE_MM),
+      density_g_cm3: ROD_G_CM3,
+    }))
+    .filter(isNew);
+  const value = { ...rest, drills: [...drills, ...newDrills], lead: [...lead, ...newRods] };
+  const after: Shop = {
     ...shop,
-    drills: noDrill ? [...drills, FIRST_DRILL] : drills,
-    lead: noRod ? [...lead, FIRST_ROD] : lead,
+    drills: [
+      ...shop.drills,
+      ...newDrills.map(({ name, diameter_mm: diameter }) => ({ name, diameter, point: Math.PI })),
+    ],
+    lead: [
+      ...shop.lead,
+      ...newRods.map(({ name, diameter_mm: diameter }) => ({
+        name,
+        kind: 'slug' as const,
+        diameter,
+        density: gramPerMm3FromGramPerCm3(ROD_G_CM3),
+      })),
+    ],
   };
-  const what = lacks === 'lead' ? 'a rod of lead of 1/4 in' : 'a drill of 1/4 in and a rod of lead that it takes';
-  return trial('empty-shop', `add ${what} to the shop`, [{ path: 'shop', value }]);
+  return trial(kind, says, [{ path: 'shop', value }], after);
 }
 
 function tidy(value: number): number {

@@ -101,7 +101,7 @@ function woodWhatIfs(file: DesignFile, { wood, links }: Design): readonly WhatIf
       says: `carve it of ${name}`,
       sets: [{ path: 'wood', value: { ...file.wood, species: name, density_g_cm3 } }],
     };
-    return [{ name: `of ${name}, ${density_g_cm3} g/cm³, at the same target`, edit, sameTarget: true }];
+    return [{ name: `of ${name}, ${density_g_cm3.toFixed(2)} g/cm³, at the same target`, edit, sameTarget: true }];
   });
 }
 

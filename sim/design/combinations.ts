@@ -11,6 +11,7 @@ export function combinationIssues(file: WorkedFile): readonly Issue[] {
     ...file.setups.flatMap(({ holes }, setup) =>
       holes.flatMap((hole, index) => airOrLead(hole, `setups.${setup}.holes.${index}`)),
     ),
+    ...file.setups.flatMap((setup, index) => targetsAtOdds(setup, file.links, `setups.${index}.link_targets`)),
     ...(file.shop?.lead ?? []).flatMap((lead, index) => leadDiameter(lead, `shop.lead.${index}`)),
   ];
 }
@@ -65,6 +66,40 @@ function airOrLead(hole: WorkedFile['setups'][number]['holes'][number], path: st
   if (hole.air === undefined || hole.lead === undefined) return [];
   const message = 'a hole holds lead or air, not both';
   return [{ code: 'design/out-of-place', path: `${path}.air`, message, hint: 'take one of them out' }];
+}
+
+type Setup = WorkedFile['setups'][number];
+
+/** Less than what a setup's net weight may be off and still count as met. */
+const AT_ODDS_G = 0.2;
+
+/** What a target asks of the weight in the water; null where it asks for something else. */
+function netOf(target: Setup['target']): number | null {
+  if ('net_wet_g' in target) return target.net_wet_g;
+  return 'reserve_g' in target ? -target.reserve_g : null;
+}
+
+/** Where every link has a net weight of its own, the whole bait has their sum, and can be asked for no other. */
+function targetsAtOdds(
+  { target, link_targets: own = {} }: Setup,
+  links: WorkedFile['links'],
+  path: string,
+): readonly Issue[] {
+  const whole = netOf(target);
+  const parts = links.map(({ name }) => (own[name] === undefined ? null : netOf(own[name])));
+  if (whole === null || links.length < 2 || parts.includes(null)) return [];
+  const sum = parts.reduce<number>((total, part) => total + (part ?? 0), 0);
+  if (Math.abs(sum - whole) <= AT_ODDS_G) return [];
+  const grams = (mass: number) => `${Number(mass.toFixed(2)) + 0} g`;
+  const message = `the links' own targets add up to ${grams(sum)} in the water, and the setup asks for ${grams(whole)}; both cannot be met`;
+  return [
+    {
+      code: 'design/at-odds',
+      path,
+      message,
+      hint: 'change one of them, or leave one link without a target of its own',
+    },
+  ];
 }
 
 type Lead = NonNullable<NonNullable<WorkedFile['shop']>['lead']>[number];

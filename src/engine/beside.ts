@@ -11,7 +11,7 @@ let asking: Asking | null = null;
  * never holds up the answers about the setup that is looked at.
  */
 export function askBeside(file: DesignFile, setup: string): void {
-  asking ??= startAsking(besideStore);
+  asking ??= startAsking(besideStore, 'answer');
   asking.changed(file, setup);
 }
 

@@ -1,9 +1,9 @@
 import { proxy, wrap } from 'comlink';
-import type { EngineDoor } from './protocol.ts';
+import type { EngineDoor, EngineWork } from './protocol.ts';
 
 /** Starts a worker; what it works out is told to the one who listens. */
-export function startEngine(onFault: (message: string) => void): EngineDoor {
-  const worker = new Worker(new URL('./engine.worker.ts', import.meta.url), { type: 'module' });
+export function startEngine(onFault: (message: string) => void, work: EngineWork): EngineDoor {
+  const worker = new Worker(new URL('./engine.worker.ts', import.meta.url), { type: 'module', name: work });
   // a worker that could not be loaded would otherwise leave the page waiting without a word
   worker.addEventListener('error', (event) =>
     onFault(event.message === '' ? 'the worker did not start' : event.message),

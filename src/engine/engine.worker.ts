@@ -1,6 +1,7 @@
 import { expose } from 'comlink';
-import { createAdvisor } from '../../sim/index.ts';
+import { createAdvisor, createPipeline } from '../../sim/index.ts';
 import { createEngine } from './engine.ts';
+import type { EngineWork } from './protocol.ts';
 
 // a message to ourselves is taken after those already waiting, and unlike a timer it is not held back
 const turns = new MessageChannel();
@@ -10,4 +11,5 @@ const takeBreath = () =>
     turns.port2.postMessage(null);
   });
 
-expose(createEngine(createAdvisor(), takeBreath));
+const work: EngineWork = self.name === 'answer' ? 'answer' : 'advise';
+expose(createEngine(work === 'advise' ? createAdvisor() : createPipeline(), takeBreath));

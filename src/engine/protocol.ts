@@ -34,6 +34,9 @@ export type Told =
   | { readonly kind: 'report'; readonly report: Report }
   | { readonly kind: 'fault'; readonly message: string };
 
+/** A worker is told by its name whether advice is wanted after the answers: cures and what-ifs. */
+export type EngineWork = 'advise' | 'answer';
+
 /** What the page may ask of the worker. */
 export interface EngineDoor {
   listen(tell: (told: Told) => void): void;

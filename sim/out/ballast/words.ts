@@ -30,6 +30,8 @@ export function obstacleWords(name: string, why: Obstacle, amounts: Amounts = ME
       return `Lead for ${name} would have to stand ${where}; its holes fit from ${amounts.length(why.from)} to ${amounts.length(why.to)}.`;
     }
     case 'no-room':
+      if (why.most <= 0)
+        return `No hole of any drill on the list keeps its wall in ${name}, which wants ${grams(why.wanted)} more.`;
       return `${capital(name)} wants ${grams(why.wanted)} more, and its holes hold about ${grams(why.most)}.`;
     case 'not-level':
       return `No holes that fit into ${name} bring it within 2° of level and upright.`;
