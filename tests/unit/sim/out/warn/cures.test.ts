@@ -37,7 +37,7 @@ const CASES: readonly (readonly [string, DesignFile, string])[] = [
     shallow(drilled([]), 0),
     'make the shanks of joint 1 and "line tie" 12.0 mm long',
   ],
-  ['hooks-meet: fore treble, aft treble', hanging(32, 32), 'move "belly, fore" 4.0 mm fore'],
+  ['hooks-meet: fore treble, aft treble', hanging(62, 40), 'move "belly, fore" 2.0 mm fore'],
   ['hook-at-joint: fore treble', hanging(25, 20), 'move "belly, fore" 2.0 mm fore'],
 ];
 
