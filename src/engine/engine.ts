@@ -12,8 +12,11 @@ export interface StepSource {
  */
 const STRETCH_MS = 8;
 
-/** With this answer everything that the page draws is there; what follows only judges it, and takes longer. */
-const DRAWN: Step['name'] = 'walls';
+/**
+ * With this answer everything that the page draws is there; what follows only judges it, and takes longer. The last that is
+ * told of a drag too: warnings come after the walls round ballast, which they read and the tub draws.
+ */
+const DRAWN: Step['name'] = 'warnings';
 
 /**
  * Drains the pipeline, one run at a time, newest design first.

@@ -58,7 +58,9 @@ test('A run is taken in at once: every listener sees body, waterline and number 
 test('What a run does not send again stays the very same object', () => {
   takeReport(reportOf(1, makeDesignFile()));
   const before = now();
-  const head = ['mesh', 'solid', 'wetted', 'ledger', 'float', 'accuracy', 'attitudes'].map((name) => `${name}/0`);
+  const head = ['mesh', 'solid', 'wetted', 'ledger', 'float', 'plan', 'forgiveness', 'accuracy', 'attitudes'].map(
+    (name) => `${name}/0`,
+  );
   takeReport(reportOf(2, makeDesignFile(), 'full', head));
   expect(now().links[0]).toBe(before.links[0]);
   expect(now().links[1]).not.toBe(before.links[1]);
