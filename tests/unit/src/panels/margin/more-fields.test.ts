@@ -33,7 +33,7 @@ const presets = readdirSync(FOLDER)
   .map((name) => [name, goodOf(readDesignText(readFileSync(new URL(name, FOLDER), 'utf8')))] as const);
 
 /** Numbers that no float depends on, and the version, which only a migration changes. */
-const LEFT_OUT = [/^version$/, /^shop\.kerf_mm$/, /^shop\.drills\./];
+const LEFT_OUT = [/^version$/, /^shop\.(kerf|wall)_mm$/, /^shop\.drills\./];
 
 function fieldsOf(file: DesignFile, design: Design): readonly Field[] {
   const folds = [
