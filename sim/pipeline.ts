@@ -50,8 +50,8 @@ export interface Pipeline {
 
 /**
  * The recipe: design → setup, water, hull → links → hardware → sound → for each link mesh, solid, wetted, ledger,
- * float → assembled → target → warnings; then, at full detail, what takes longer: for each link and for the whole
- * accuracy and attitudes → all warnings. Each stage takes the parts it reads and no more, and remembers one call.
+ * float → assembled → target → walls → warnings; then, at full detail, what takes longer: for each link its plan and
+ * what it forgives → ballast → planned; for each link and for the whole accuracy and attitudes → all warnings. Each stage takes the parts it reads and no more, and remembers one call.
  */
 export function createPipeline(): Pipeline {
   const bait = createBaitStages();
@@ -159,6 +159,8 @@ export function createPipeline(): Pipeline {
     const [wanted, wantedOfLinks] = [chosen((s) => s.target), chosen((s) => s.linkTargets)];
     const target = bait.target(wanted, wantedOfLinks, links, length, wetted, floats, assembled);
     yield { name: 'target', link: null, outcome: target };
+    const walls = bait.walls(hull, fixed, links);
+    yield { name: 'walls', link: null, outcome: walls };
     const drawn = bait.drawn(
       joints,
       read((d) => d.hangers),
@@ -167,11 +169,10 @@ export function createPipeline(): Pipeline {
       part(setup, 'setup', setupNumber(design)),
       ok(file),
     );
-    const warnParts = bait.warnParts(water, hull, links, hardware, wetted, floats, assembled, target, drawn);
+    const thinnest = part(walls, 'walls', ({ holes: ofHoles }) => ofHoles);
+    const warnParts = bait.warnParts(water, hull, links, hardware, thinnest, wetted, floats, assembled, target, drawn);
     const warnings = bait.warnings(warnParts);
     yield { name: 'warnings', link: null, outcome: warnings };
-    const walls = bait.walls(hull, fixed, links);
-    yield { name: 'walls', link: null, outcome: walls };
     if (request.detail === 'drag') return;
 
     const baitParts = bait.baitParts(
@@ -272,7 +273,18 @@ interface Made {
 }
 
 /** What every warning is read from. */
-const WARNED_OF = ['water', 'hull', 'links', 'hardware', 'wetted', 'float', 'assembled', 'target', 'design'] as const;
+const WARNED_OF = [
+  'water',
+  'hull',
+  'links',
+  'hardware',
+  'walls',
+  'wetted',
+  'float',
+  'assembled',
+  'target',
+  'design',
+] as const;
 
 function createBaitStages() {
   return {
@@ -366,12 +378,13 @@ function createBaitStages() {
         hull: Hull,
         links: readonly LinkSpec[],
         hardware: Hardware,
+        walls: WallAnswer['holes'],
         wetted: readonly Wetted[],
         floats: readonly Float[],
         assembled: Float,
         target: TargetAnswer,
         drawn: Drawn,
-      ): WarnParts => ({ water, hull, links, hardware, wetted, floats, assembled, target, drawn }),
+      ): WarnParts => ({ water, hull, links, hardware, walls, wetted, floats, assembled, target, drawn }),
       'whole',
     ),
     warnings: createStage(['target'], (parts: WarnParts) => warn(parts)),

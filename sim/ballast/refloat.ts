@@ -6,9 +6,12 @@ import type { Mm } from '../units/brand.ts';
 import { type BaitParts, type LinkParts, ledgerWith } from './plan.ts';
 import { checkTarget, type TargetAnswer } from './target.ts';
 
-/** A bait with its aim: enough to float it once more with other parts in it. */
-export interface RefloatParts extends BaitParts {
+export interface BaitWithLinks extends BaitParts {
   readonly links: readonly LinkParts[];
+}
+
+/** A bait with its aim: enough to float it once more with other parts in it. */
+export interface RefloatParts extends BaitWithLinks {
   readonly target: Target;
   readonly linkTargets: Readonly<Record<string, Target>>;
   readonly length: Mm;
@@ -18,14 +21,18 @@ export interface RefloatParts extends BaitParts {
 export type OtherParts = Partial<Pick<Hardware, 'eyes' | 'holes' | 'hung'>>;
 
 export interface Refloated {
+  /** Each link alone. */
   readonly floats: readonly Float[];
   readonly assembled: Float;
   readonly target: TargetAnswer;
 }
 
-/** Floats the bait once more with other eyes, holes or hooks, on the meshes that it has. */
-export function refloat(parts: RefloatParts, other: OtherParts): Refloated {
-  const { links, water, target, linkTargets, length } = parts;
+/**
+ * The bait, its links held straight, with other parts, by the same ledger and the same kernel. Its meshes stand: holes,
+ * eyes and hooks change what a link weighs and never its skin.
+ */
+export function floatWith(parts: BaitWithLinks, other: OtherParts) {
+  const { links, water } = parts;
   const hung = other.hung ?? links.flatMap((each) => each.hung);
   const ledgers = links.map((each) => {
     const own = <Item extends { readonly link: number }>(items: readonly Item[]) =>
@@ -34,12 +41,18 @@ export function refloat(parts: RefloatParts, other: OtherParts): Refloated {
     const eyes = other.eyes ? own(other.eyes) : each.hardware.eyes;
     return ledgerWith(parts, each, { ...each.hardware, holes, eyes });
   });
+  const trees = links.map((each) => each.trees);
+  return { ledgers, hung, assembled: floatBody(bodyOf(trees, ledgers, hung, water)) };
+}
+
+/** The same with every link alone too, held against what is aimed for. */
+export function refloat(parts: RefloatParts, other: OtherParts): Refloated {
+  const { links, water, target, linkTargets, length } = parts;
+  const { ledgers, hung, assembled } = floatWith(parts, other);
   const floats = links.map(({ trees, spec }, i) => {
     const own = hung.filter(({ link }) => link === spec.index);
     return floatBody(bodyOf([trees], [ledgers[i]], own, water));
   });
-  const trees = links.map((each) => each.trees);
-  const assembled = floatBody(bodyOf(trees, ledgers, hung, water));
   return {
     floats,
     assembled,

@@ -2,7 +2,7 @@ import type { Hole } from '../design/design.ts';
 import type { Gram, Mm, Radian } from '../units/brand.ts';
 import { type BaitParts, isKept, type LinkParts, type LinkPlan, numbered, planLink } from './plan.ts';
 import { LEAD_G, TRIM_STEPS } from './search.ts';
-import { floatWith } from './settle.ts';
+import { floatWithHoles } from './settle.ts';
 
 export interface BallastPlan {
   readonly links: readonly LinkPlan[];
@@ -76,7 +76,7 @@ function keepingBearers(
     return { ...plan, state: 'kept', holes: [], lead, leadHeight: null, left: null, last: null };
   });
   const offBy = (plans: readonly LinkPlan[]) =>
-    Math.abs(floatWith({ ...bait, links }, mergedHoles(links, plans)).assembled.trim - trim);
+    Math.abs(floatWithHoles({ ...bait, links }, mergedHoles(links, plans)).trim - trim);
   const off = offBy(kept);
   return off <= LEVEL_RAD && off < offBy(alone) ? kept : alone;
 }
@@ -86,7 +86,7 @@ function errorOf(bait: BaitParts, links: readonly LinkParts[], trim: Radian, pla
   const left = plans.reduce((sum, plan) => sum + (plan.left?.net ?? 0), 0);
   // a link that is not ballasted puts the bait further off than any rounding
   if (plans.some(({ state }) => state === 'cannot')) return Math.abs(left) / LEFT_OVER_G;
-  const { assembled } = floatWith({ ...bait, links }, mergedHoles(links, plans));
+  const assembled = floatWithHoles({ ...bait, links }, mergedHoles(links, plans));
   return Math.max(Math.abs(left) / LEFT_OVER_G, Math.abs(assembled.trim - trim) / FINE_RAD);
 }
 

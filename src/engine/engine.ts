@@ -16,7 +16,7 @@ const STRETCH_MS = 8;
  * With each of these a part of a full run is there that stands for itself, and is told of: all that is drawn, the ballast
  * that is planned, and how good the sums are with every other way to rest.
  */
-const MILESTONES: ReadonlySet<string> = new Set<Step['name']>(['walls', 'planned', 'allWarnings']);
+const MILESTONES: ReadonlySet<string> = new Set<Step['name']>(['warnings', 'planned', 'allWarnings']);
 /** Lists that are told again as they grow. */
 const GROWING: ReadonlySet<string> = new Set<Step['name']>(['cures', 'whatIfs']);
 /** Growth that comes faster than this is told of together: no one reads faster. */

@@ -1,3 +1,4 @@
+import type { WhatIfRow } from '../../sim/ballast/advised.ts';
 import type { LinkPlan } from '../../sim/ballast/plan.ts';
 import { evaluateDesign } from '../../sim/design/validate.ts';
 import type { Accuracy } from '../../sim/hydro/accuracy.ts';
@@ -88,6 +89,20 @@ export function makePlan(link: number, name: string, changes: Partial<LinkPlan> 
     left: { trim: 0, net: 0.02 },
     last: null,
     why: null,
+    ...changes,
+  };
+}
+
+/** What becomes of a bait in other conditions: lighter, higher and tail low. Fields given replace these. */
+export function makeWhatIf(changes: Partial<WhatIfRow> = {}): WhatIfRow {
+  return {
+    name: 'in other water',
+    state: 'floats',
+    netWet: -2.75,
+    trim: -Math.PI / 360,
+    proud: 2.9,
+    change: { netWet: -0.5, trim: -Math.PI / 360, proud: 0.4 },
+    lead: null,
     ...changes,
   };
 }

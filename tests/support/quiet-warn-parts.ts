@@ -1,4 +1,5 @@
 import type { DesignFile } from '../../sim/design/file.ts';
+import { wallOf } from '../../sim/mass/wall.ts';
 import type { Drawn, WarnParts } from '../../sim/out/warn/parts.ts';
 import { makeFloat } from './make-checked-bait.ts';
 import { PLAIN_DESIGN } from './make-design.ts';
@@ -13,7 +14,15 @@ function drawnFrom(file: DesignFile): Drawn {
 /** All that warnings read of a design, its float a quiet one. */
 export function warnPartsOf(file: DesignFile): WarnParts {
   const { hull, links, hardware } = partsOf(file);
-  return { ...quietWarnParts(), hull, links, hardware, floats: links.map(() => makeFloat()), drawn: drawnFrom(file) };
+  return {
+    ...quietWarnParts(),
+    hull,
+    links,
+    hardware,
+    walls: hardware.holes.map((hole) => wallOf(hull, hole)),
+    floats: links.map(() => makeFloat()),
+    drawn: drawnFrom(file),
+  };
 }
 
 /** Two links of the plain bait that rest well, hold no air and have neither holes nor eyes: nothing to be warned of. */
@@ -26,6 +35,7 @@ export function quietWarnParts(changes: Partial<WarnParts> = {}): WarnParts {
     links,
     // without holes no wall is thin, without eyes none stands too shallow and no hook reaches anything
     hardware: { ...hardware, holes: [], eyes: [] },
+    walls: [],
     wetted: [],
     floats: [makeFloat(), makeFloat()],
     assembled: makeFloat(),

@@ -69,9 +69,15 @@ export function stepsTo(most: Mm, step: Mm): readonly Mm[] {
   return Array.from({ length: Math.round(most / step) }, (_, i) => (i + 1) * step).flatMap((size) => [-size, size]);
 }
 
+/** `a`, `a and b`, `a, b and c` */
+export function listed(names: readonly string[]): string {
+  const [first, last] = [names.slice(0, -1), names.slice(-1)];
+  return [...(first.length === 0 ? [] : [first.join(', ')]), ...last].join(' and ');
+}
+
 /** Names in quotes: `"a"`, or `"a" and "b"`. */
 export function quoted(names: readonly string[]): string {
-  return names.map((name) => `"${name}"`).join(' and ');
+  return listed(names.map((name) => `"${name}"`));
 }
 
 /** `move "belly, fore" 4.0 mm aft` */

@@ -3,8 +3,8 @@ import { stationOf } from '../../hull/hull.ts';
 import { add, length, scale, subtract, type Vec3 } from '../../numerics/vec3.ts';
 import type { Mm } from '../../units/brand.ts';
 import { formatLength } from '../../units/format.ts';
-import { type ProposedEdit, type Warning, WORDS_ALONE } from '../../warnings.ts';
-import { hangerEyes, isBetter, movedEye, moveWords, quoted, stepsTo, withEye } from './cure.ts';
+import type { ProposedEdit, Warning } from '../../warnings.ts';
+import { hangerEyes, isBetter, movedEye, moveWords, stepsTo, withEye } from './cure.ts';
 import type { TrialFloat, WarnParts } from './parts.ts';
 
 /** Hangers are marked out to this. */
@@ -17,6 +17,8 @@ const SHORT_MM = 1;
 /** How far a hanger is moved away from a joint at most. */
 const AWAY_MM = stepsTo(6, STEP_MM);
 
+/** Lengths are said to this: a distance that reads as enough is no warning. */
+const SAID_TO_MM = 0.1;
 /** Rounding of a distance that is meant to be the same. */
 const ROUNDING_MM = 1e-9;
 
@@ -30,9 +32,13 @@ interface Hanging {
   readonly hang: Mm;
 }
 
-/** Two that can reach each other when they swing. */
+/** One that reaches the eye of its neighbour when it swings to the side. */
 interface Meeting {
+  /** From nose to tail. */
   readonly pair: readonly [Hanging, Hanging];
+  /** From eye to eye. */
+  readonly away: Mm;
+  /** By how much the longer one hangs further than that. */
   readonly overlap: Mm;
 }
 
@@ -44,21 +50,24 @@ interface Propping {
   readonly away: Mm;
 }
 
-/** What can catch what when it swings about its eye, fore and aft, the bait held straight. Common practice. */
+/** What can catch what when it swings about its eye, to the side as far as its neighbour, fore and aft up to a joint; the bait held straight. Common practice. */
 export function hookWarnings(parts: WarnParts, refloat?: TrialFloat): readonly Warning[] {
   const all = hangingOf(parts);
   return [
-    ...meetingsOf(all).map(
-      ({ pair: [a, b], overlap }): Warning => ({
-        ...WORDS_ALONE,
+    ...meetingsOf(all).map((meeting): Warning => {
+      const { pair, away } = meeting;
+      const [longer, other] = byHang(pair);
+      return {
         code: 'hooks-meet',
-        where: `${a.name}, ${b.name}`,
-        text: `${quoted([a.name, b.name])} can catch each other: swung together they overlap by ${formatLength(overlap)}. By common practice their eyes stand further apart than both hang.`,
-        at: scale(add(a.eye, b.eye), 1 / 2),
-        ...{ number: overlap, limit: 0, unit: 'mm' },
-        fix: refloat ? apart(parts, refloat, all, { pair: [a, b], overlap }) : null,
-      }),
-    ),
+        where: `${longer.name}, ${other.name}`,
+        text: `"${longer.name}" can swing into "${other.name}": it hangs ${formatLength(longer.hang)} and the eyes stand ${formatLength(away)} apart. By common practice eyes stand further apart than the longer of two hangs.`,
+        at: scale(add(longer.eye, other.eye), 1 / 2),
+        number: away,
+        limit: longer.hang,
+        unit: 'mm',
+        fix: refloat ? apart(parts, refloat, all, meeting) : null,
+      };
+    }),
     ...proppingsOf(parts, all).map((propping): Warning => {
       const { item, joint, mouth, away } = propping;
       return {
@@ -91,14 +100,17 @@ function meetingsOf(all: readonly Hanging[]): readonly Meeting[] {
   return [false, true].flatMap((onBack) => {
     const row = all.filter((item) => item.onBack === onBack).toSorted((a, b) => a.eye[0] - b.eye[0]);
     return row.slice(1).flatMap((item, i): readonly Meeting[] => {
-      const overlap = overlapOf(row[i], item);
-      return overlap > 0 ? [{ pair: [row[i], item], overlap }] : [];
+      const pair = [row[i], item] as const;
+      const away = length(subtract(row[i].eye, item.eye));
+      const overlap = byHang(pair)[0].hang - away;
+      return overlap > SAID_TO_MM / 2 ? [{ pair, away, overlap }] : [];
     });
   });
 }
 
-function overlapOf(a: Hanging, b: Hanging): Mm {
-  return a.hang + b.hang - length(subtract(a.eye, b.eye));
+/** The longer first; of two that hang alike the fore one. */
+function byHang([fore, aft]: Meeting['pair']): Meeting['pair'] {
+  return aft.hang > fore.hang ? [aft, fore] : [fore, aft];
 }
 
 /** Only where its points come to lie right at the gap: shorter ones do not reach it, longer ones lie along the belly. */

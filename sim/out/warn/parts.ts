@@ -7,6 +7,7 @@ import type { Digits } from '../../hydro/accuracy.ts';
 import type { Float } from '../../hydro/float.ts';
 import type { LinkSpec } from '../../links/cut.ts';
 import type { Hardware } from '../../mass/placed.ts';
+import type { Wall } from '../../mass/wall.ts';
 import type { Wetted } from '../../mesh/wetted.ts';
 import type { WaterAnswer } from '../../tables/waters.ts';
 import type { Mm } from '../../units/brand.ts';
@@ -16,6 +17,8 @@ export interface WarnParts {
   readonly hull: Hull;
   readonly links: readonly LinkSpec[];
   readonly hardware: Hardware;
+  /** Of each hole, in the order of the hardware. */
+  readonly walls: readonly Wall[];
   readonly wetted: readonly Wetted[];
   readonly floats: readonly Float[];
   readonly assembled: Float;

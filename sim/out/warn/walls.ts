@@ -20,9 +20,9 @@ const PLACES_MM = stepsTo(5, 1);
 
 /** Holes that leave less wood than the maker wants, the thinnest first. refloat: also what would thicken it. */
 export function wallWarnings(parts: WarnParts, refloat?: TrialFloat): readonly Warning[] {
-  const { hull, hardware, drawn } = parts;
+  const { hardware, walls, drawn } = parts;
   return hardware.holes
-    .map((hole, index) => ({ hole, index, wall: wallOf(hull, hole) }))
+    .map((hole, index) => ({ hole, index, wall: walls[index] }))
     .filter(({ wall }) => wall.thickness < drawn.wall - SAID_TO_MM / 2)
     .toSorted((a, b) => a.wall.thickness - b.wall.thickness)
     .map(({ hole, index, wall }) => ({

@@ -12,8 +12,10 @@ const files = readdirSync(FOLDER)
   .filter((name) => name.endsWith('.json'))
   .map((name) => goodOf(readDesignText(readFileSync(new URL(name, FOLDER), 'utf8'))));
 
-/** What a bait is made with, and not what it is: no float depends on it. */
-const UNFELT = /^(version|shop\.kerf_mm|shop\.drills\.#\.diameter_mm)$/;
+/** What no answer depends on. */
+const UNFELT = /^(version|shop\.kerf_mm)$/;
+/** What a bait is made with, and not what it is: only a plan of its ballast depends on it. */
+const FELT_BY_PLAN = /^shop\.(wall_mm|drills\.#\.(diameter_mm|point_deg))$/;
 
 /** All that is answered about a bait but the design itself, which of course has the number as it was typed. */
 function answered(file: (typeof files)[number], setup: string): string {
@@ -30,7 +32,7 @@ const places = (() => {
       const kind = path.replace(/\.\d+(?=\.|$)/g, '.#');
       const own = /^setups\.(\d+)\./.exec(path)?.[1];
       const setup = file.setups[Number(own ?? 0)]?.name ?? '';
-      if (!UNFELT.test(kind) && !found.has(kind)) found.set(kind, { file, path, setup });
+      if (!UNFELT.test(kind) && !FELT_BY_PLAN.test(kind) && !found.has(kind)) found.set(kind, { file, path, setup });
     }
   }
   return [...found].map(([kind, place]) => ({ kind, ...place }));
@@ -41,7 +43,34 @@ test('the demo baits have some seventy kinds of number between them', () => {
 });
 
 test.each(places)('a hundredth more of $kind is felt by some answer', ({ file, path, setup }) => {
+  expect(answered(withMore(file, path), setup)).not.toBe(answered(file, setup));
+});
+
+function withMore(file: (typeof files)[number], path: string, times = 1.01) {
   const written = valueAt(file, path);
-  const changed = typeof written === 'number' ? (written === 0 ? 0.01 : written * 1.01) : `(${written}) * 1.01`;
-  expect(answered(withValueAt(file, path, changed), setup)).not.toBe(answered(file, setup));
+  const changed = typeof written === 'number' ? (written === 0 ? 0.01 : written * times) : `(${written}) * ${times}`;
+  return withValueAt(file, path, changed);
+}
+
+/** Every number of the shop that plans are made by, of each kind all there are. */
+const planned = new Map<string, { readonly file: (typeof files)[number]; readonly path: string }[]>();
+for (const file of files) {
+  for (const path of numbersIn(file)) {
+    const kind = path.replace(/\.\d+(?=\.|$)/g, '.#');
+    if (FELT_BY_PLAN.test(kind)) planned.set(kind, [...(planned.get(kind) ?? []), { file, path }]);
+  }
+}
+
+test('the shop of some demo baits says walls, drills and their points', () => {
+  expect([...planned.keys()].toSorted()).toEqual([
+    'shop.drills.#.diameter_mm',
+    'shop.drills.#.point_deg',
+    'shop.wall_mm',
+  ]);
+});
+
+// holes are planned in whole and half millimetres: a hundredth may be lost in the rounding
+test.each([...planned])('a fifth more of %s is felt by the plan of some demo', (_, all) => {
+  const planOf = (file: (typeof files)[number]) => JSON.stringify(outcomesOf(file).bait.ballast);
+  expect(all.some(({ file, path }) => planOf(withMore(file, path, 1.2)) !== planOf(file))).toBe(true);
 });

@@ -36,16 +36,17 @@ describe('the recipe', () => {
       ...['design', 'setup', 'water', 'hull', 'links', 'hardware', 'sound'],
       ...link(0),
       ...link(1),
-      ...['assembled', 'target', 'warnings'],
+      ...['assembled', 'target', 'walls', 'warnings'],
     ]);
   });
 
-  test('at full detail goes on, when all else is told, to accuracy, other attitudes, and a plan of ballast', () => {
+  test('at full detail goes on, when all else is told, to a plan of ballast, accuracy and other attitudes', () => {
     const steps = [...createPipeline().steps(PLAIN_DESIGN, { setup: null, detail: 'full' })].map(nameOf);
     expect(steps.slice(steps.indexOf('warnings') + 1)).toEqual([
+      ...[0, 1].flatMap((i) => [`${i}/plan`, `${i}/forgiveness`]),
+      ...['ballast', 'planned'],
       ...[0, 1].flatMap((i) => [`${i}/accuracy`, `${i}/attitudes`]),
       ...['assembledAccuracy', 'assembledAttitudes', 'allWarnings'],
-      ...['plan', 'planned'],
     ]);
   });
 
@@ -170,6 +171,7 @@ describe('a design that cannot be', () => {
       'sound',
       'assembled',
       'target',
+      'walls',
       'warnings',
     ]);
     const [design, ...rest] = steps.map(({ outcome }) => outcome);
@@ -215,6 +217,8 @@ describe('a design that cannot be', () => {
 
 describe('an edit gives anew', () => {
   const LATE = ['assembled', 'target', 'warnings'];
+  /** The same where holes, or the wood round them, are others. */
+  const LATE_WITH_WALLS = ['assembled', 'target', 'walls', 'warnings'];
   const linkFrom = (name: 'mesh' | 'ledger' | 'float', ...links: readonly number[]) => {
     const all = ['mesh', 'solid', 'wetted', 'ledger', 'float'];
     return links.flatMap((i) => all.slice(all.indexOf(name)).map((step) => `${i}/${step}`));
@@ -255,19 +259,25 @@ describe('an edit gives anew', () => {
 
   test('one ledger and float, where a hole of that link holds more lead', () => {
     const lead = freshAfter(THREE, set('setups.0.holes.0.lead.mass_g')(4.1));
-    expect(lead).toEqual(['design', 'setup', 'hardware', ...linkFrom('ledger', 0), ...LATE]);
+    expect(lead).toEqual(['design', 'setup', 'hardware', ...linkFrom('ledger', 0), ...LATE_WITH_WALLS]);
   });
 
   test('the two links at the last joint, where that is moved: the first link stays as it was', () => {
     const moved = (file: DesignFile) => set('joints.1.hinge.pin.x_mm')(80.5)(set('joints.1.x_mm')(84.5)(file));
-    expect(freshAfter(THREE, moved)).toEqual(['design', 'links', 'hardware', ...linkFrom('mesh', 1, 2), ...LATE]);
+    expect(freshAfter(THREE, moved)).toEqual([
+      'design',
+      'links',
+      'hardware',
+      ...linkFrom('mesh', 1, 2),
+      ...LATE_WITH_WALLS,
+    ]);
   });
 
   test('everything but setup, water and soundness, where the body is wider', () => {
     expect(freshAfter(THREE, set('body.width_mm')(21))).toEqual([
       ...['design', 'hull', 'hardware'],
       ...linkFrom('mesh', 0, 1, 2),
-      ...LATE,
+      ...LATE_WITH_WALLS,
     ]);
   });
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type CheckJson, checkJson } from '../../../../sim/out/check-json.ts';
-import { makeCheckedBait } from '../../../support/make-checked-bait.ts';
+import { makeCheckedBait, makeWhatIf } from '../../../support/make-checked-bait.ts';
 
-const BAIT = makeCheckedBait();
+const BAIT = makeCheckedBait({ whatIfs: [makeWhatIf({ lead: { mass: 6.2, change: 0.7 } })] });
 const JSON_BAIT = JSON.parse(JSON.stringify(checkJson(BAIT))) as CheckJson;
 
 /** What others may rely on: the keys of every object, in their order. */
@@ -12,14 +12,21 @@ const FLOAT_KEYS = [
 ];
 
 const JUDGED = ['other_attitudes', 'accuracy', 'film', 'air_in_slots_g'];
+const BALLAST_KEYS = [
+  ...['name', 'need', 'state', 'holes', 'lead_g', 'left', 'fill_last', 'cannot', 'cures', 'float', 'forgiveness'],
+];
 const OTHER_KEYS = ['hump_back_g_mm', 'starts_percent', 'starts_error_percent', 'mirror_of'];
 
 describe('the keys of check --json', () => {
   const [head] = JSON_BAIT.links;
   test.each<[place: string, object: object | null | undefined, keys: readonly string[]]>([
-    ['the whole', JSON_BAIT, ['design', 'setup', 'water', 'links', 'assembled', 'warnings']],
+    ['the whole', JSON_BAIT, ['design', 'setup', 'water', 'links', 'assembled', 'warnings', 'what_ifs']],
     ['water', JSON_BAIT.water, ['density_g_mm3', 'temperature_c', 'salinity_g_kg']],
-    ['a link', head, ['name', 'span_mm', 'fixed', 'outside', 'hung', 'ledger', 'target', 'float', ...JUDGED]],
+    [
+      'a link',
+      head,
+      ['name', 'span_mm', 'fixed', 'outside', 'hung', 'ledger', 'target', 'float', ...JUDGED, 'ballast'],
+    ],
     ['fixed', head?.fixed, ['mass_g', 'cg_mm']],
     ['outside', head?.outside[0], ['name', 'volume_mm3', 'at_mm']],
     ['hung', head?.hung[0], ['name', 'mass_g', 'volume_mm3', 'eye_mm', 'hang_mm']],
@@ -38,6 +45,13 @@ describe('the keys of check --json', () => {
     ['a warning', JSON_BAIT.warnings[0], ['code', 'where', 'text', 'at_mm', 'number', 'limit', 'unit', 'fix']],
     ['a cure', JSON_BAIT.warnings[0]?.fix, ['says', 'sets']],
     ['a step of it', JSON_BAIT.warnings[0]?.fix?.sets[0], ['path', 'value']],
+    ['ballast of a link', head?.ballast, BALLAST_KEYS],
+    ['its need', head?.ballast.need, ['net_g', 'at_mm']],
+    ['what its rounding leaves', head?.ballast.left, ['trim_deg', 'net_g']],
+    ['its float', head?.ballast.float, FLOAT_KEYS],
+    ['a what-if', JSON_BAIT.what_ifs[0], ['name', 'state', 'net_wet_g', 'trim_deg', 'proud_mm', 'change', 'lead']],
+    ['its change', JSON_BAIT.what_ifs[0]?.change, ['net_wet_g', 'trim_deg', 'proud_mm']],
+    ['its lead', JSON_BAIT.what_ifs[0]?.lead, ['mass_g', 'change_g']],
   ])('%s', (_, object, keys) => {
     expect(Object.keys(object ?? {})).toEqual(keys);
   });
@@ -78,10 +92,27 @@ test('every answer stands under the key that names it', () => {
   });
 });
 
+test('a warning has its place, its number and limit with their unit, and its cure', () => {
+  expect(JSON_BAIT.warnings).toEqual([
+    {
+      code: 'wall-thin',
+      where: 'head hole',
+      text: 'Hole "head hole" leaves 2.1 mm of wood.',
+      at_mm: [24, -5, -12],
+      number: 2.125,
+      limit: 3,
+      unit: 'mm',
+      fix: { says: 'drill "head hole" 1.5 mm less deep', sets: [{ path: 'setups.0.holes.0.depth_mm', value: 8.5 }] },
+    },
+  ]);
+});
+
 test('angles are degrees and the reserve is a percentage', () => {
   // pi/60 rad, -pi/36 rad, a share of 0.054
   expect(JSON_BAIT.links[0]?.float.trim_deg).toBeCloseTo(3, 12);
   expect(JSON_BAIT.assembled.float.heel_deg).toBeCloseTo(-5, 12);
+  expect(JSON_BAIT.what_ifs[0]?.trim_deg).toBeCloseTo(-0.5, 12);
+  expect(JSON_BAIT.what_ifs[0]?.change.trim_deg).toBeCloseTo(-0.5, 12);
   expect(JSON_BAIT.assembled.float.reserve_percent).toBeCloseTo(5.4, 12);
 });
 

@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { checkReport } from '../../../../sim/out/check-report.ts';
-import { makeAccuracy, makeAttitudes, makeCheckedBait, makeFloat } from '../../../support/make-checked-bait.ts';
+import {
+  makeAccuracy,
+  makeAttitudes,
+  makeCheckedBait,
+  makeFloat,
+  makeWhatIf,
+} from '../../../support/make-checked-bait.ts';
 
 const REPORT = checkReport(makeCheckedBait());
 
@@ -27,6 +33,8 @@ describe('the report on a bait', () => {
       'Hung',
       'Warnings',
       'Target',
+      'Ballast plan (floatwright ballast)',
+      'What if',
       'How far to trust it',
     ]);
   });
@@ -67,6 +75,24 @@ describe('the report on a bait', () => {
     expect(REPORT).toContain('Warnings\n  Hole "head hole" leaves 2.1 mm of wood.\n    One edit cures it: drill');
     expect(REPORT).toContain('  met: proud 3.0 mm wanted, 2.5 mm got (within 0.5 mm)\n');
     expect(REPORT).toContain('  missed: heel 0.0° wanted, -5.0° got (within 2.0°)\n');
+  });
+
+  test('says what each link is planned to have, and what becomes of the bait in other conditions', () => {
+    const bait = makeCheckedBait();
+    const whatIfs = [makeWhatIf({ name: 'in sea water' })];
+    const blocks = checkReport({ ...bait, whatIfs }).split('\n\n');
+    expect(
+      blocks
+        .find((block) => block.startsWith('Ballast plan'))
+        ?.split('\n')
+        .slice(1),
+    ).toEqual(['  Head rests as it should without lead.', '  Tail rests as it should without lead.']);
+    expect(
+      blocks
+        .find((block) => block.startsWith('What if'))
+        ?.split('\n')
+        .slice(1),
+    ).toEqual(['  in sea water: -0.50 g in the water, 0.4 mm higher, turns 0.5° tail low']);
   });
 
   test('ends with how far to trust it, and does not call it close while the film is weaker than the reserve', () => {

@@ -182,10 +182,11 @@ describe('air in the slots', () => {
 
 test('what the float cannot be trusted in comes before what it misses, and that before what is tight', () => {
   const { hardware: drilled } = partsOf(PLAIN_DESIGN);
-  const { links: answers } = answersOf(PLAIN_DESIGN, { detail: 'drag' });
+  const { links: answers, bait } = answersOf(PLAIN_DESIGN, { detail: 'drag' });
   const checks = [{ what: 'proud', wanted: 3, got: 9, tolerance: 1, met: false }] as const;
   const said = codes({
     hardware: { ...drilled, eyes: [] },
+    walls: bait.walls.holes,
     wetted: answers.map(({ wetted }) => wetted),
     assembled: makeFloat({ tender: true }),
     floats: [makeFloat({ mirrored: true }), makeFloat({ trim: 0.1 })],

@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { readArguments } from '../../../../src/cli/arguments.ts';
 import { Refusal } from '../../../../src/cli/exit.ts';
 
+const BALLAST = { command: 'ballast', design: 'shad.json', setup: null, json: false, strict: false, write: null };
+const COMPARE = { command: 'compare', design: 'shad.json', setups: ['topwater', 'slow-sink'], json: false };
 const CHECK = { command: 'check', design: 'shad.json', setup: null, json: false, strict: false } as const;
 
 describe('what a maker types', () => {
@@ -20,6 +22,13 @@ describe('what a maker types', () => {
     ['check --help', { command: 'help' }],
     ['sums shad.json', { command: 'sums', design: 'shad.json', setup: null, link: null }],
     ['sums - --setup pond --link tail', { command: 'sums', design: '-', setup: 'pond', link: 'tail' }],
+    ['ballast shad.json', BALLAST],
+    ['ballast shad.json --json --strict --setup topwater', { ...BALLAST, json: true, strict: true, setup: 'topwater' }],
+    ['ballast --write new.json -', { ...BALLAST, design: '-', write: 'new.json' }],
+    ['ballast --help', { command: 'help' }],
+    ['compare shad.json --setups topwater,slow-sink', COMPARE],
+    ['compare --json --setups=topwater,slow-sink shad.json', { ...COMPARE, json: true }],
+    ['compare -h', { command: 'help' }],
     ['export shad.json -h', { command: 'help' }],
     ['--version', { command: 'version' }],
   ])('floatwright %s', (line, wanted) => {
@@ -27,14 +36,47 @@ describe('what a maker types', () => {
   });
 });
 
+describe('two setups to compare', () => {
+  const setupsOf = (names: string) => readArguments(['compare', 'shad.json', '--setups', names]);
+
+  test.each([
+    ['topwater\\, sea,slow-sink', ['topwater, sea', 'slow-sink']],
+    ['slow-sink,topwater\\, sea', ['slow-sink', 'topwater, sea']],
+    ['topwater\\, sea,slow-sink\\, sea', ['topwater, sea', 'slow-sink, sea']],
+    ['topwater, slow-sink', ['topwater', 'slow-sink']],
+    ['a\\,b\\,c,d', ['a,b,c', 'd']],
+  ])('%s', (names, setups) => {
+    expect(setupsOf(names)).toEqual({ ...COMPARE, setups });
+  });
+
+  test.each([
+    ['topwater', '--setups wants two names, got "topwater"'],
+    ['topwater,', '--setups wants two names, got "topwater,"'],
+    [',topwater', '--setups wants two names, got ",topwater"'],
+    ['a,b,c', '--setups wants two names, got "a,b,c"'],
+    // a comma that belongs to the name leaves one name
+    ['topwater\\, sea', '--setups wants two names'],
+    ['topwater,topwater', '--setups wants two different setups, got "topwater" twice'],
+    ['topwater, topwater', '--setups wants two different setups, got "topwater" twice'],
+    ['a\\,b,a\\,b', '--setups wants two different setups, got "a,b" twice'],
+  ])('%s is refused', (names, reason) => {
+    expect(() => setupsOf(names)).toThrow(reason);
+    expect(() => setupsOf(names)).toThrow(Refusal);
+    expect(() => setupsOf(names)).toThrow('usage: floatwright compare DESIGN --setups A,B [--json]');
+  });
+});
+
 describe('what makes no sense is refused with what is allowed', () => {
   test.each([
-    ['', 'floatwright: a command is wanted: check, export, sums (see floatwright --help)'],
+    ['', 'floatwright: a command is wanted: check, ballast, compare, export, sums (see floatwright --help)'],
     [
-      'ballast shad.json',
-      'floatwright: unknown command "ballast", known: check, export, sums (see floatwright --help)',
+      'balast shad.json',
+      'floatwright: unknown command "balast", known: check, ballast, compare, export, sums (see floatwright --help)',
     ],
-    ['toString', 'floatwright: unknown command "toString", known: check, export, sums (see floatwright --help)'],
+    [
+      'toString',
+      'floatwright: unknown command "toString", known: check, ballast, compare, export, sums (see floatwright --help)',
+    ],
     ['--json check', 'floatwright: a command comes first, got "--json" (see floatwright --help)'],
     [
       'check',
@@ -65,6 +107,16 @@ describe('what makes no sense is refused with what is allowed', () => {
     ['check a.json --out dir', 'unknown option "--out"'],
     ['sums a.json --link', '--link wants a value: --link NAME'],
     ['sums a.json --json', 'unknown option "--json", known: --setup NAME, --link NAME'],
+    ['ballast a.json --write', '--write wants a value: --write FILE'],
+    ['ballast a.json --write --json', '--write wants a value: --write FILE'],
+    ['ballast a.json --write one --write two', '--write is given twice'],
+    ['ballast a.json --out dir', 'unknown option "--out", known: --setup NAME, --json, --strict, --write FILE'],
+    ['ballast', 'a DESIGN is wanted: a design file, or - for standard input'],
+    ['compare a.json', '--setups A,B is wanted: the two setups'],
+    ['compare a.json --setups', '--setups wants a value: --setups A,B'],
+    ['compare a.json --setup one', 'unknown option "--setup", known: --setups A,B, --json'],
+    ['compare a.json b.json --setups a,b', 'one DESIGN at a time, got "a.json" and "b.json"'],
+    ['compare a.json --setups a,b --strict', 'unknown option "--strict"'],
     ['export a.json --out dir', 'say what to export: --solids'],
     ['export a.json --solids', '--out DIR is wanted: the folder to write to'],
     ['export a.json --solids --out', '--out wants a value: --out DIR'],

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Step } from '../../../../sim/index.ts';
 import { Refusal } from '../../../../src/cli/exit.ts';
 import { collectAnswers, workOut } from '../../../../src/cli/work-out.ts';
-import { makeCheckedBait } from '../../../support/make-checked-bait.ts';
+import { makeCheckedBait, makeWhatIf } from '../../../support/make-checked-bait.ts';
 import { makeDesignFile } from '../../../support/make-design.ts';
 
 const BAIT = makeCheckedBait();
@@ -10,17 +10,16 @@ const BAIT = makeCheckedBait();
 /** The answers of the bait as the pipeline gives them, one by one. */
 function stepsOf(bait = BAIT): Step[] {
   const { design, setup, water, hardware, assembled, target, warnings } = bait;
-  const { assembledAccuracy, assembledAttitudes } = bait;
+  const { assembledAccuracy, assembledAttitudes, ballast, planned, whatIfs } = bait;
   const whole = { design, setup, water, links: bait.links.map(({ spec }) => spec), hardware, sound: true };
-  const after = { assembled, target, warnings: [], assembledAccuracy, assembledAttitudes, allWarnings: warnings };
+  const judged = { assembledAccuracy, assembledAttitudes, allWarnings: warnings, whatIfs };
+  const after = { assembled, target, warnings: [], ballast, planned, ...judged };
   const step = (name: string, link: number | null, value: unknown) =>
     ({ name, link, outcome: { status: 'ok', value } }) as Step;
   return [
     ...Object.entries(whole).map(([name, value]) => step(name, null, value)),
-    ...bait.links.flatMap(({ spec: { index }, solid, wetted, ledger, float, accuracy, attitudes }) =>
-      Object.entries({ solid, wetted, ledger, float, accuracy, attitudes }).map(([name, value]) =>
-        step(name, index, value),
-      ),
+    ...bait.links.flatMap(({ spec: { index }, ...link }) =>
+      Object.entries(link).map(([name, value]) => step(name, index, value)),
     ),
     ...Object.entries(after).map(([name, value]) => step(name, null, value)),
   ];
@@ -29,6 +28,14 @@ function stepsOf(bait = BAIT): Step[] {
 describe('answers gathered for a report', () => {
   test('each stands in its place', () => {
     expect(collectAnswers(stepsOf(), 'shad.json')).toEqual(BAIT);
+  });
+
+  test('of an answer that is told again as it grows the last counts', () => {
+    const steps = stepsOf();
+    const early = { name: 'whatIfs', link: null, outcome: { status: 'ok', value: [] } } as Step;
+    const rows = [makeWhatIf()];
+    const late = { ...early, outcome: { status: 'ok', value: rows } } as Step;
+    expect(collectAnswers([...steps, early, late], 'shad.json').whatIfs).toBe(rows);
   });
 
   test('a failure refuses the whole, each reason once, after the name of the file where it has no field', () => {

@@ -21,19 +21,41 @@ describe('two that hang next to each other', () => {
   // their eyes stand 60 mm apart along x, at -19.5 and -17.4: 60.04 mm
   const apart = Math.hypot(60, 18 * (Math.sqrt(1 - 0.4 ** 2) - Math.sqrt(1 - 0.6 ** 2)));
 
-  test('meet when both together hang further than their eyes stand apart, and are told by how much', () => {
-    expect(hooksOf(hung({ 'belly, fore': 30, 'belly, aft': 30 }))).toEqual([]);
-    const [said, ...more] = hooksOf(hung({ 'belly, fore': 34, 'belly, aft': 33 }));
+  test('meet when the longer hangs further than their eyes stand apart, and are told by both', () => {
+    expect(hooksOf(hung({ 'belly, fore': 60, 'belly, aft': 60 }))).toEqual([]);
+    const [said, ...more] = hooksOf(hung({ 'belly, fore': 64, 'belly, aft': 63 }));
     expect(more).toEqual([]);
     expect(said).toMatchObject({
       code: 'hooks-meet',
       where: 'from belly, fore, from belly, aft',
-      limit: 0,
+      limit: 64,
       unit: 'mm',
+      fix: null,
     });
-    expect(said.number).toBeCloseTo(67 - apart, 3);
-    expect(said.text).toContain('overlap by 7.0 mm');
+    expect(said.number).toBeCloseTo(apart, 6);
+    expect(said.text).toBe(
+      '"from belly, fore" can swing into "from belly, aft": it hangs 64.0 mm and the eyes stand 60.0 mm apart. By common practice eyes stand further apart than the longer of two hangs.',
+    );
     expect(said.at?.[0]).toBeCloseTo(66, 9);
+  });
+
+  test('are told by the longer first, whichever side that is on', () => {
+    const [said] = hooksOf(hung({ 'belly, fore': 10, 'belly, aft': 62 }));
+    expect(said).toMatchObject({ code: 'hooks-meet', where: 'from belly, aft, from belly, fore', limit: 62 });
+    expect(said.number).toBeCloseTo(apart, 6);
+    expect(said.text).toContain('"from belly, aft" can swing into "from belly, fore"');
+  });
+
+  test('do not where both swung towards each other would overlap and neither reaches the other eye', () => {
+    expect(hooksOf(hung({ 'belly, fore': 45, 'belly, aft': 45 }))).toEqual([]);
+  });
+
+  test('whose distance reads as enough do not', () => {
+    const fires = (more: number) => hooksOf(hung({ 'belly, fore': apart + more })).length;
+    const both = (more: number) => hooksOf(hung({ 'belly, fore': apart + more, 'belly, aft': 5 })).length;
+    expect([0.04, 0.06].map(both)).toEqual([0, 1]);
+    // alone on the belly there is nothing to swing into
+    expect(fires(5)).toBe(0);
   });
 
   test('are the ones at neighbouring eyes; of several on one eye the longest counts', () => {
@@ -44,7 +66,7 @@ describe('two that hang next to each other', () => {
           ...POND,
           hung: [
             { name: 'ring', from: 'belly, fore', mass_g: 0.2, hang_mm: 5 },
-            { name: 'long', from: 'belly, fore', mass_g: 2, hang_mm: 33 },
+            { name: 'long', from: 'belly, fore', mass_g: 2, hang_mm: 63 },
             { name: 'other', from: 'belly, aft', mass_g: 2, hang_mm: 33 },
           ],
         },
@@ -55,7 +77,7 @@ describe('two that hang next to each other', () => {
 
   test('on belly and back never meet: the body is between them', () => {
     const back: HangerEntry = { ...AFT, on: 'back' };
-    expect(hooksOf(hung({ 'belly, fore': 45, 'belly, aft': 45 }, [TIE, FORE, back]))).toEqual([]);
+    expect(hooksOf(hung({ 'belly, fore': 65, 'belly, aft': 65 }, [TIE, FORE, back]))).toEqual([]);
   });
 });
 
