@@ -15,9 +15,8 @@ const INNER_SHARE = 2 / 3;
 const LOOSE_MM = 1;
 /** Taller than this for its width a link may be drilled crosswise. */
 const SLAB = 1.8;
-/** Distance between the points of skin that are looked at, and what is added to the wall for what lies between them. */
-const CLOUD_MM = 0.7;
-const BETWEEN_MM = 0.02;
+/** Distance between the points of skin that are looked at: a wall of 3 mm is told 0.02 mm too thick at most. */
+const CLOUD_MM = 0.5;
 
 /** Where one hole, or one on each flank, may go. Depths are from the mouth on the axis to the drill's shoulder. */
 export interface Station {
@@ -262,14 +261,13 @@ function wallRoom(
   wall: Mm,
   clear: Mm,
 ): WallRoom {
-  const reach = radius + wall + BETWEEN_MM;
-  const wanted = wall + BETWEEN_MM;
+  const reach = radius + wall;
   let [leadFrom, shoulderTo, tipTo] = [0, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
   /** How far along the axis a point bars it, to either side; 0: it does not. */
   const bar = (square: number) => {
     if (square >= reach * reach) return 0;
     const lateral = Math.sqrt(square) - radius;
-    return lateral <= 0 ? wanted : Math.sqrt(wanted * wanted - lateral * lateral);
+    return lateral <= 0 ? wall : Math.sqrt(wall * wall - lateral * lateral);
   };
   const low = Math.max(0, Math.ceil((x - reach - first) / CLOUD_MM));
   const high = Math.min(rings.length - 1, Math.floor((x + reach - first) / CLOUD_MM));
@@ -302,7 +300,7 @@ function wallRoom(
       if (barred === 0) continue;
       leadFrom = Math.max(leadFrom, belly[k] - mouth[2] + barred);
       shoulderTo = Math.min(shoulderTo, back[k] - mouth[2] - barred);
-      if (beside < wanted * wanted) tipTo = Math.min(tipTo, back[k] - mouth[2] - Math.sqrt(wanted * wanted - beside));
+      if (beside < wall * wall) tipTo = Math.min(tipTo, back[k] - mouth[2] - Math.sqrt(wall * wall - beside));
     }
     for (let k = 0; k < half.length; k++) {
       const dy = half[k] - side;
