@@ -1,3 +1,4 @@
+import { createAdvisor } from '../../sim/advice.ts';
 import type { DesignFile } from '../../sim/design/file.ts';
 import { readDesignText } from '../../sim/design/read.ts';
 import { writeDesignText } from '../../sim/design/write.ts';
@@ -6,8 +7,13 @@ import type { Float } from '../../sim/hydro/float.ts';
 import { measureVolume } from '../../sim/mesh/measure.ts';
 import type { Mesh } from '../../sim/mesh/mesh.ts';
 import type { Detail } from '../../sim/mesh/wetted.ts';
+import { ballastJson } from '../../sim/out/ballast/json.ts';
+import { ballastReport } from '../../sim/out/ballast/report.ts';
 import { checkJson } from '../../sim/out/check-json.ts';
 import { checkReport } from '../../sim/out/check-report.ts';
+import { compareSetups } from '../../sim/out/compare/compare.ts';
+import { compareJson } from '../../sim/out/compare/json.ts';
+import { compareReport } from '../../sim/out/compare/report.ts';
 import { linkSolids } from '../../sim/out/solids.ts';
 import { createPipeline } from '../../sim/pipeline.ts';
 import { collectAnswers } from '../../src/cli/work-out.ts';
@@ -149,14 +155,14 @@ function floatFaults({ bait, links }: AllAnswers): string[] {
   return [...of(bait.assembled, 'the whole bait'), ...alone];
 }
 
-/** Report, JSON and solids, as the command line writes them. */
+/** Reports, JSON and solids, as the command line writes them. */
 function outputFaults(file: DesignFile, setup: string): string[] {
-  const checked = collectAnswers(createPipeline().steps(file, { setup, detail: 'full' }), 'a random file');
-  const wild = wildNumbers(checkJson(checked));
+  const checked = collectAnswers(createAdvisor().steps(file, { setup, detail: 'full' }), 'a random file');
+  const compared = compareSetups(checked, checked);
+  const wild = wildNumbers([checkJson(checked), ballastJson(checked), compareJson(compared)]);
   const own = JSON.stringify(file);
-  const odd = [...checkReport(checked).matchAll(/NaN|Infinity|undefined|\[object/g)].filter(
-    ([word]) => !own.includes(word),
-  );
+  const reports = [checkReport(checked), ballastReport(checked), compareReport(compared)].join('\n');
+  const odd = [...reports.matchAll(/NaN|Infinity|undefined|\[object/g)].filter(([word]) => !own.includes(word));
   return [
     ...(wild.length > 0 ? [`JSON output has ${wild[0]}`] : []),
     ...(odd.length > 0 ? [`the report says ${odd[0][0]}`] : []),

@@ -63,6 +63,8 @@ export function arbitraryDesignFile(): fc.Arbitrary<DesignFile> {
           drills: maybe(fc.uniqueArray(decimal(0.3, 12), { maxLength: 4 })),
           notes: maybe(fc.constantFrom(...NOTES)),
           setups: fc.array(setup(size, eyes), { minLength: 1, maxLength: 2 }),
+          wall: maybe(decimal(0.5, 5)),
+          points: fc.array(maybe(decimal(60, 180)), { minLength: 4, maxLength: 4 }),
         })
         .map(
           ({
@@ -79,6 +81,8 @@ export function arbitraryDesignFile(): fc.Arbitrary<DesignFile> {
             species,
             drills,
             notes,
+            wall,
+            points,
           }): DesignFile => ({
             format: 'floatwright-design',
             version: 1,
@@ -110,9 +114,14 @@ export function arbitraryDesignFile(): fc.Arbitrary<DesignFile> {
             ),
             shop: {
               ...present('kerf_mm', kerf),
+              ...present('wall_mm', wall),
               ...present(
                 'drills',
-                drills?.map((diameter_mm) => ({ name: `${diameter_mm} mm`, diameter_mm })),
+                drills?.map((diameter_mm, i) => ({
+                  name: `${diameter_mm} mm`,
+                  diameter_mm,
+                  ...present('point_deg', points[i]),
+                })),
               ),
               lead: leads(size),
             },
