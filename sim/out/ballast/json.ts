@@ -28,13 +28,22 @@ export interface LinkBallastJson {
   /** What rounding leaves; null: nothing is planned. */
   readonly left: { readonly trim_deg: number; readonly net_g: number } | null;
   readonly fill_last: string | null;
-  readonly cannot: (Obstacle & { readonly text: string }) | null;
+  readonly cannot: (ObstacleJson & { readonly text: string }) | null;
   readonly cures: readonly CureJson[];
   /** The link alone, with the plan as rounded. */
   readonly float: FloatJson;
   /** Of the link as it stands in the file; null: it does not stand. */
   readonly forgiveness: ForgivenessJson | null;
 }
+
+/** Why a link cannot be ballasted, by its kind. */
+export type ObstacleJson =
+  | { readonly kind: 'too-heavy'; readonly over_g: number }
+  | { readonly kind: 'no-weight-left'; readonly net_g: number; readonly moment_g_mm: number }
+  | { readonly kind: 'empty-shop'; readonly lacks: string }
+  | { readonly kind: 'outside'; readonly x_mm: number; readonly from_mm: number; readonly to_mm: number }
+  | { readonly kind: 'no-room'; readonly wanted_g: number; readonly most_g: number }
+  | { readonly kind: 'not-level' };
 
 export interface HoleJson {
   readonly name: string;
@@ -112,11 +121,27 @@ export function linkBallastJson(
     lead_g: lead,
     left: left && { trim_deg: degreeFromRadian(left.trim), net_g: left.net },
     fill_last: last,
-    cannot: why && { ...why, text: obstacleWords(name, why) },
+    cannot: why && { ...obstacleJson(why), text: obstacleWords(name, why) },
     cures: cures.map(cureJson),
     float: floatJson(planned.floats[i]),
     forgiveness: forgiveness && forgivenessJson(forgiveness),
   };
+}
+
+function obstacleJson(why: Obstacle): ObstacleJson {
+  switch (why.kind) {
+    case 'too-heavy':
+      return { kind: why.kind, over_g: why.over };
+    case 'no-weight-left':
+      return { kind: why.kind, net_g: why.net, moment_g_mm: why.moment };
+    case 'outside':
+      return { kind: why.kind, x_mm: why.x, from_mm: why.from, to_mm: why.to };
+    case 'no-room':
+      return { kind: why.kind, wanted_g: why.wanted, most_g: why.most };
+    case 'empty-shop':
+    case 'not-level':
+      return why;
+  }
 }
 
 function holeJson(hole: Hole, { holes }: SettledPlan): HoleJson {

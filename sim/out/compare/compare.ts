@@ -35,8 +35,7 @@ export type HoleChange =
       readonly moved: Mm;
       readonly deeper: Mm;
       readonly lead: Gram;
-      readonly otherDrill: boolean;
-      /** Of the two holes one can be made into the other: the same place and drill. */
+      /** Of the two holes one can be made into the other: the same place, drill and filling. */
       readonly inPlace: boolean;
     };
 
@@ -108,11 +107,11 @@ function changeOf(from: Hole, to: Hole): HoleChange {
   const moved = to.x - from.x;
   const deeper = to.depth - from.depth;
   const lead = (to.lead?.mass ?? 0) - (from.lead?.mass ?? 0);
-  const otherDrill = Math.abs(to.diameter - from.diameter) > NOTHING || from.lead?.stock.name !== to.lead?.stock.name;
-  const isSame = [moved, deeper, lead, to.across - from.across].every((by) => Math.abs(by) < NOTHING) && !otherDrill;
-  if (isSame) return { kind: 'same', hole: from };
-  const inPlace = Math.abs(moved) < NOTHING && Math.abs(to.across - from.across) < NOTHING && !otherDrill;
-  return { kind: 'changed', from, to, moved, deeper, lead, otherDrill, inPlace };
+  const isAsWide = Math.abs(to.diameter - from.diameter) < NOTHING && Math.abs(to.point - from.point) < NOTHING;
+  const isFilledAlike = from.lead?.stock.name === to.lead?.stock.name && from.air?.plug === to.air?.plug;
+  const isAlike = isAsWide && isFilledAlike && Math.abs(to.across - from.across) < NOTHING;
+  if (isAlike && [moved, deeper, lead].every((by) => Math.abs(by) < NOTHING)) return { kind: 'same', hole: from };
+  return { kind: 'changed', from, to, moved, deeper, lead, inPlace: isAlike && Math.abs(moved) < NOTHING };
 }
 
 function placeOf(change: HoleChange): Mm {
