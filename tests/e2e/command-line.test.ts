@@ -156,8 +156,10 @@ describe('a bad file ends with 2, its reasons on standard error, and no report',
 
 describe('a bad command line ends with 2 and says what is allowed', () => {
   test.each<[words: readonly string[], says: RegExp]>([
-    [[], /a command is wanted: check, export, sums/],
-    [['ballast', '-'], /unknown command "ballast", known: check, export, sums/],
+    [[], /a command is wanted: check, ballast, compare, export, sums/],
+    [['balast', '-'], /unknown command "balast", known: check, ballast, compare, export, sums/],
+    [['compare', '-'], /--setups A,B is wanted/],
+    [['ballast', '-', '--write', 'plain.json'], /^plain\.json: is there already/],
     [['check'], /a DESIGN is wanted/],
     [['check', '-', '-'], /one DESIGN at a time/],
     [['check', '-', '--jason'], /unknown option "--jason", known: --setup NAME, --json, --strict/],

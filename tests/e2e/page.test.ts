@@ -173,10 +173,20 @@ describe('The page as it opens', () => {
 });
 
 describe('A warning', () => {
-  test('is cured by one edit where one is known, and undone in one step', async () => {
+  /** So much lead in one hole that it comes too near to the skin. */
+  async function withThinWall() {
     const page = await openPage();
-    await page.locator('.warnings summary').click();
+    const lead = page.getByLabel('Lead, g');
+    await lead.fill(String(Number(await lead.inputValue()) + 1));
+    await lead.press('Enter');
+    await settled(page);
+    return page;
+  }
+
+  test('is cured by one edit where one is known, and undone in one step', async () => {
+    const page = await withThinWall();
     const cure = page.locator('.warnings .cure').first();
+    if (!(await cure.isVisible())) await page.locator('.warnings summary').click();
     const words = (await textOf(cure)).replace(/^Do it: /, '');
     expect((await cure.boundingBox())?.height).toBeGreaterThanOrEqual(24);
     await cure.focus();
@@ -185,14 +195,14 @@ describe('A warning', () => {
     expect(await page.getByRole('button', { name: `Do it: ${words}`, exact: true }).count()).toBe(0);
     await page.getByRole('button', { name: `Undo ${words}`, exact: true }).click();
     await settled(page);
-    expect(await page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true);
+    expect(await page.getByRole('button', { name: /^Undo lead/i }).isEnabled()).toBe(true);
     expect(await page.getByRole('button', { name: `Do it: ${words}`, exact: true }).count()).toBe(1);
   });
 
   test('picks the part that it is about', async () => {
-    const page = await openPage();
-    await page.locator('.warnings summary').click();
+    const page = await withThinWall();
     const words = page.locator('.warnings .pickable').first();
+    if (!(await words.isVisible())) await page.locator('.warnings summary').click();
     await words.click();
     expect(await words.getAttribute('aria-pressed')).toBe('true');
   });
