@@ -8,7 +8,7 @@ import type { Vec3 } from '../numerics/vec3.ts';
 import type { Mm } from '../units/brand.ts';
 
 /** Holes are marked out at whole millimetres from the nose tip. */
-export const STATION_MM = 1;
+const STATION_MM = 1;
 /** Of the wall to the skin, this much is kept to steel, slots and other holes. */
 const INNER_SHARE = 2 / 3;
 /** Round stock goes into a drill no more than this much wider: glue fills the rest. */

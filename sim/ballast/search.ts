@@ -16,7 +16,7 @@ const LEAST_LEAD_MM: Mm = 1.5;
 const AS_LOW_MM: Mm = 0.5;
 /** Plans that leave no more than one of these are equal; if none leaves so little, the next is tried. */
 export const TRIM_STEPS = [radianFromDegree(0.3), radianFromDegree(1), radianFromDegree(2)] as const;
-export const MOST_HOLES = 3;
+const MOST_HOLES = 3;
 const SAME_MM: Mm = 0.01;
 
 /** What a hole does to the wood round it, beside its lead. */

@@ -17,7 +17,7 @@ export async function ballast(request: Request & { command: 'ballast' }, termina
   if (request.write !== null) {
     const edit = acceptHoles(given.file, bait.design, bait.setup, bait.ballast.holes);
     const bytes = new TextEncoder().encode(writeDesignText(withEdit(given.file, edit)));
-    await writeNew(dirname(request.write), { name: basename(request.write), bytes });
+    await writeNew(dirname(request.write), { name: basename(request.write), bytes }, '--write');
   }
   terminal.print(request.json ? `${JSON.stringify(ballastJson(bait), null, 2)}\n` : ballastReport(bait));
   return request.strict && !bait.planned.target.met ? EXIT.targetMissed : EXIT.done;

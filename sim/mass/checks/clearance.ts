@@ -133,7 +133,7 @@ function farApart(a: Rod, b: Rod): boolean {
 }
 
 /** True only where a rod cannot meet a box: they lie apart along an axis. */
-export function outside({ segment: { from, to }, radius }: Rod, { low, high }: Box): boolean {
+function outside({ segment: { from, to }, radius }: Rod, { low, high }: Box): boolean {
   return [0, 1, 2].some(
     (axis) =>
       Math.min(from[axis], to[axis]) - radius > high[axis] || Math.max(from[axis], to[axis]) + radius < low[axis],

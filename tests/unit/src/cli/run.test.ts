@@ -181,7 +181,11 @@ describe('ballast', () => {
     });
     expect(readFileSync(path, 'utf8')).toBe('mine');
     const inTheWay = await runOn(PLAIN, 'ballast', '-', '--write', join(path, 'deeper.json'));
-    expect({ code: inTheWay.code, printed: inTheWay.printed }).toEqual({ code: 2, printed: '' });
+    expect(inTheWay).toEqual({
+      code: 2,
+      printed: '',
+      complaints: [`${path}: is a file, a folder is wanted (choose another --write)`],
+    });
     expect(readdirSync(folder)).toEqual(['mine.json']);
   });
 
