@@ -11,7 +11,7 @@ import { type ProposedEdit, withEdit } from './design/edit.ts';
 import type { DesignFile } from './design/file.ts';
 import { valueAt } from './design/place.ts';
 import { ok } from './flow/outcome.ts';
-import { share } from './flow/share.ts';
+import { isSame, share } from './flow/share.ts';
 import { bodyOf } from './hydro/bait-body.ts';
 import type { Float } from './hydro/float.ts';
 import { linkTree } from './hydro/link-tree.ts';
@@ -196,10 +196,6 @@ export function createAdvisor(): Pipeline {
   }
 
   return { steps };
-}
-
-function isSame(a: unknown, b: unknown): boolean {
-  return share(a, b) === a;
 }
 
 /** What has been told of a design. */

@@ -2,7 +2,7 @@ import type { Design, Hole, Setup } from '../design/design.ts';
 import type { ProposedEdit } from '../design/edit.ts';
 import { EXPRESSION_LIMITS } from '../design/expression-limits.ts';
 import type { DesignFile, HoleEntry, Num } from '../design/file.ts';
-import { share } from '../flow/share.ts';
+import { isSame } from '../flow/share.ts';
 import { degreeFromRadian, gramPerCm3FromGramPerMm3 } from '../units/convert.ts';
 
 /** Room for brackets, a sign and a number. */
@@ -25,7 +25,7 @@ export function acceptHoles(
   const index = design.setups.findIndex(({ name }) => name === setup.name);
   const entries = file.setups[index]?.holes ?? [];
   // one that is as it was keeps what is written of it; by what it is, since answers are copied on their way to the page
-  const writtenAs = (hole: Hole) => entries[setup.holes.findIndex((each) => share(each, hole) === each)];
+  const writtenAs = (hole: Hole) => entries[setup.holes.findIndex((each) => isSame(each, hole))];
   const value = holes.map((hole): HoleEntry => writtenAs(hole) ?? entryOf(file, design, hole));
   return { says, sets: [{ path: `setups.${index}.holes`, value }] };
 }

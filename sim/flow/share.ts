@@ -24,6 +24,11 @@ export function share<Value>(old: unknown, next: Value): Value {
   return next;
 }
 
+/** Whether two pieces of plain data say the same. */
+export function isSame(one: unknown, other: unknown): boolean {
+  return share(one, other) === one;
+}
+
 function isRecord(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && Object.getPrototypeOf(value) === Object.prototype;
 }
