@@ -393,16 +393,26 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
     }
   };
 
-  const choose = (i: number, from: number) => {
+  // what a seat brings at most and at least: those that together come short of the need, or over it, are not tried
+  const [fullest, leanest] = [
+    seats.map(({ empty, most }) => empty + most * unit),
+    seats.map(({ empty, least }) => empty + least * unit),
+  ];
+  const [mostEach, leastEach] = [Math.max(...fullest), Math.min(...leanest)];
+  const rounded = unit / 2 + 1e-9;
+  const choose = (i: number, from: number, full: Gram, lean: Gram) => {
+    const more = count - i - 1;
     for (let k = from; k < far; k++) {
       const seat = seats[k];
       if (i > 0 && seat.station.x - chosen[i - 1].station.x < lane.spacing) continue;
+      const [atMost, atLeast] = [full + fullest[k], lean + leanest[k]];
+      if (atMost + more * mostEach + rounded < need.net || atLeast + more * leastEach - rounded > need.net) continue;
       chosen[i] = seat;
-      if (i + 1 === count) share();
-      else choose(i + 1, k + 1);
+      if (more === 0) share();
+      else choose(i + 1, k + 1, atMost, atLeast);
     }
   };
-  choose(0, 0);
+  choose(0, 0, 0, 0);
   return best;
 }
 
