@@ -414,26 +414,35 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
   };
 
   const range = rangeOf(cut, need, count, trim);
-  const choose = (i: number, from: number, least: number, most: number, empty: Gram, rise: GramMm) => {
+  const rounded = unit / 2 + 1e-9;
+  /** full, lean: what the seats chosen so far bring at most and at least; empty, rise: their holes without lead. */
+  const choose = (i: number, from: number, full: Gram, lean: Gram, empty: Gram, rise: GramMm) => {
     const more = count - 1 - i;
     // of the last seat the others and the moment leave few places
     const [first, last] = more === 0 && i > 0 && isOrdered ? range.lastSeat(chosen, i, empty) : [0, far];
     for (let k = Math.max(from, first); k < last; k++) {
       const seat = seats[k];
       if (i > 0 && seat.station.x - chosen[i - 1].station.x < lane.spacing) continue;
-      const emptied = empty + seat.empty;
-      const room = most + seat.most;
-      // what the seats yet to be chosen can hold at best must be enough for the least that is then wanted
-      if (room + more * range.roomiest < Math.floor((need.net - emptied - more * range.heaviest) / unit)) continue;
+      const atMost = full + seat.empty + seat.most * unit;
+      const atLeast = lean + seat.empty + seat.least * unit;
+      // those that together come short of the need, or over it, are not tried
+      if (
+        atMost + more * range.mostEach + rounded < need.net ||
+        atLeast + more * range.leastEach - rounded > need.net
+      ) {
+        continue;
+      }
       chosen[i] = seat;
+      const emptied = empty + seat.empty;
       // what the drill's point adds to the height of lead is in `lowest` already
       const emptyRise = rise + seat.rise[0] - unit * seat.raised[0];
       if (more > 0) {
-        choose(i + 1, k + 1, least + seat.least, room, emptied, emptyRise);
+        choose(i + 1, k + 1, atMost, atLeast, emptied, emptyRise);
         continue;
       }
       const total = Math.round((need.net - emptied) / unit);
-      if (total < least + seat.least || total > room || Math.abs(need.net - emptied - total * unit) > spare) continue;
+      const [least, most] = [sumOf(chosen, count, 'least'), sumOf(chosen, count, 'most')];
+      if (total < least || total > most || Math.abs(need.net - emptied - total * unit) > spare) continue;
       share(total, emptied, emptyRise);
     }
   };
@@ -443,8 +452,9 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
 
 /** What holds of all seats of a cut, and within which of them the last of several must stand. */
 interface Range {
-  readonly roomiest: number;
-  readonly heaviest: Gram;
+  /** What one seat brings at most and at least. */
+  readonly mostEach: Gram;
+  readonly leastEach: Gram;
   /** First and one past the last seat that can be the last, after `prefix` chosen ones whose holes weigh `empty`. */
   readonly lastSeat: (chosen: readonly Seat[], prefix: number, empty: Gram) => readonly [number, number];
 }
@@ -456,6 +466,7 @@ interface Range {
  */
 function rangeOf({ seats, unit, depth }: Cut, need: Need, count: number, trim: Radian): Range {
   let [roomiest, heaviest, lightest] = [0, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  let [mostEach, leastEach] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   let [mostMoment, leastMoment, leastRise, lowest] = [
     Number.NEGATIVE_INFINITY,
     Number.POSITIVE_INFINITY,
@@ -466,6 +477,8 @@ function rangeOf({ seats, unit, depth }: Cut, need: Need, count: number, trim: R
     roomiest = Math.max(roomiest, seat.most);
     heaviest = Math.max(heaviest, seat.empty);
     lightest = Math.min(lightest, seat.empty);
+    mostEach = Math.max(mostEach, seat.empty + seat.most * unit);
+    leastEach = Math.min(leastEach, seat.empty + seat.least * unit);
     mostMoment = Math.max(mostMoment, seat.moment[0]);
     leastMoment = Math.min(leastMoment, seat.moment[0]);
     leastRise = Math.min(leastRise, seat.rise[0] - unit * seat.raised[0]);
@@ -501,7 +514,13 @@ function rangeOf({ seats, unit, depth }: Cut, need: Need, count: number, trim: R
     const farthest = start + (to - between) / atLeast;
     return [lowerBound(arms, near - 1e-9), lowerBound(arms, farthest + 1e-9)];
   };
-  return { roomiest, heaviest, lastSeat };
+  return { mostEach, leastEach, lastSeat };
+}
+
+function sumOf(seats: readonly Seat[], count: number, of: 'least' | 'most'): number {
+  let sum = 0;
+  for (let i = 0; i < count; i++) sum += seats[i][of];
+  return sum;
 }
 
 /** How many of some numbers, in rising order, are less than a bound. */
