@@ -111,12 +111,16 @@ export function pairsOf({ drills, lead }: Pick<RoomParts, 'drills' | 'lead'>) {
 
 type Way = Pick<Lane, 'from' | 'row'>;
 
-/** Rows along the flanks of a tall slab, from the belly up to half its height. */
+/** No more rows than that: on a slab of more than 50 mm they stand two millimetres apart, and so on. */
+const MOST_ROWS = 25;
+
+/** Rows along the flanks of a tall slab, from the belly up to half its height, on whole millimetres. */
 function flankRows(hull: Hull, { span: [from, to] }: LinkSpec): readonly Way[] {
   const { back, belly, halfWidth } = stationOf(hull, (from + to) / 2);
   if (back - belly < SLAB * 2 * halfWidth) return [];
+  const step = STATION_MM * Math.max(1, Math.ceil((back - belly) / 2 / MOST_ROWS / STATION_MM));
   const rows: Way[] = [];
-  for (let z = Math.ceil(belly / STATION_MM) * STATION_MM; z < (back + belly) / 2; z += STATION_MM) {
+  for (let z = Math.ceil(belly / STATION_MM) * STATION_MM; z < (back + belly) / 2; z += step) {
     rows.push({ from: 'flanks', row: z });
   }
   return rows;

@@ -54,7 +54,8 @@ export interface Wishes {
  * The best pattern for a need: of those that come to the target within 0.1 g and 0.3°, the lowest lead; of those whose
  * lead lies as low to half a millimetre, one at the places that are liked, else the fewest holes; of those the lowest.
  * Exact over one lane and depth, one to three holes on whole millimetres, lead in tenths of a gram, as much of it as comes
- * nearest. If none comes to 0.3°, within 1°, then 2°; null if none.
+ * nearest. If none comes to 0.3°, within 1°, then 2°; null if none. So much for all baits but the longest and heaviest: see
+ * `MOST_WAYS`.
  */
 export function searchHoles(
   offers: readonly Offer[],
@@ -64,16 +65,23 @@ export function searchHoles(
 ): Pattern | null {
   const loosest = TRIM_STEPS[2];
   // whether there is any plan is soon told, and where there is none the finer search is spared
-  if (!bestOfEach(offers, need, filling, { trim: loosest, spare }, 'any').some((pattern) => pattern !== null))
+  if (
+    !bestOfEach(offers, need, filling, { trim: loosest, spare, effort: { left: MOST_WAYS } }, 'any').some(
+      (pattern) => pattern !== null,
+    )
+  )
     return null;
   const liked = offersLike(offers, likes);
   for (const trim of TRIM_STEPS) {
-    const best = bestOfEach(offers, need, filling, { trim, spare }, 'lowest');
+    const best = bestOfEach(offers, need, filling, { trim, spare, effort: { left: MOST_WAYS } }, 'lowest');
     const lowest = Math.min(...best.map(heightOf));
     const asLow = (pattern: Pattern | null) => pattern !== null && pattern.height <= lowest + AS_LOW_MM;
     const found = best.find(asLow);
     if (!found) continue;
-    const here = liked.length === 0 ? [] : bestOfEach(liked, need, filling, { trim, spare }, 'lowest');
+    const here =
+      liked.length === 0
+        ? []
+        : bestOfEach(liked, need, filling, { trim, spare, effort: { left: MOST_WAYS } }, 'lowest');
     return here.findLast(asLow) ?? found;
   }
   return null;
@@ -97,11 +105,18 @@ function offersLike(offers: readonly Offer[], likes: readonly Hole[]): readonly 
   });
 }
 
-/** How much trim, and how much weight, a pattern may leave. */
+/** How much trim, and how much weight, a pattern may leave, and how many ways to share lead may still be tried. */
 interface Within {
   readonly trim: Radian;
   readonly spare: Gram;
+  readonly effort: { left: number };
 }
+
+/**
+ * Ways to share lead that are tried for one answer, half a second of them. Only links of a hundred millimetres and more
+ * that want a hundred grams and more come to it; of those the best that was found stands.
+ */
+const MOST_WAYS = 4_000_000;
 
 /** The lowest pattern of one hole, of two, of three; `any`: the first that is found at all. */
 function bestOfEach(
@@ -126,7 +141,7 @@ function bestOfEach(
       if (counts.length === 0) continue;
       const cut = cutAt(lane, depth, need, filling);
       for (const count of counts) {
-        best[count - 1] = lowestOf(cut, need, count, within, best[count - 1]);
+        best[count - 1] = lowestOf(cut, need, count, within, best[count - 1], wanted);
         if (wanted === 'any' && best[count - 1]) return best;
       }
     }
@@ -317,7 +332,14 @@ const FROM_NOSE = [[0], [0, 1], [0, 1, 2]] as const;
 const FROM_TAIL = [[0], [1, 0], [2, 1, 0]] as const;
 
 /** The lowest pattern of so many holes in a cut; `known` if none of it is lower. */
-function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, known: Pattern | null): Pattern | null {
+function lowestOf(
+  cut: Cut,
+  need: Need,
+  count: number,
+  { trim, spare, effort }: Within,
+  known: Pattern | null,
+  goal: 'lowest' | 'any',
+): Pattern | null {
   const { seats, unit, lane } = cut;
   const base = dot(need.about, need.up);
   const [slackShare, far] = [Math.tan(trim), seats.length];
@@ -351,6 +373,8 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
     bar = height;
     const holes = chosen.slice(0, count).map(({ station }, i) => ({ station, units: units[i] }));
     best = { lane, depth: cut.depth, holes, height: height + base, trim: left, net: need.net - empty - sum * unit };
+    // one is enough to know that there is any
+    if (goal === 'any') effort.left = 0;
   };
 
   // lead moved from one seat to the next only ever adds to the moment, unless the aim leans so far that depth tells
@@ -372,6 +396,7 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
       }
     }
     for (let k = low; k <= to; k++) {
+      effort.left -= 1;
       const over = at(a.moment, k) + at(b.moment, total - k) - moment;
       if (over < -slack && isOrdered) return;
       if (Math.abs(over) > slack) continue;
@@ -406,7 +431,8 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
     else {
       const from = Math.max(a.least, total - b.most - c.most);
       const to = Math.min(a.most, total - b.least - c.least);
-      for (let k = from; k <= to; k++) {
+      for (let k = from; k <= to && effort.left > 0; k++) {
+        effort.left -= 1;
         units[0] = k;
         shareTwo(1, total - k, wanted - at(a.moment, k), slack, empty);
       }
@@ -420,7 +446,8 @@ function lowestOf(cut: Cut, need: Need, count: number, { trim, spare }: Within, 
     const more = count - 1 - i;
     // of the last seat the others and the moment leave few places
     const [first, last] = more === 0 && i > 0 && isOrdered ? range.lastSeat(chosen, i, empty) : [0, far];
-    for (let k = Math.max(from, first); k < last; k++) {
+    for (let k = Math.max(from, first); k < last && effort.left > 0; k++) {
+      effort.left -= 1;
       const seat = seats[k];
       if (i > 0 && seat.station.x - chosen[i - 1].station.x < lane.spacing) continue;
       const atMost = full + seat.empty + seat.most * unit;
