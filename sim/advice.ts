@@ -47,30 +47,35 @@ export function createAdvisor(): Pipeline {
       return;
     }
     const told: Step[] = [];
-    const known = plannedOf(run);
-    const shared = (step: Step): Step => {
+    /** What is told last of a list is kept, with the parts of the last design's that it came out equal to. */
+    function* keep(list: Iterable<Step>): Generator<Step, void, void> {
+      const step = yield* toLast(list);
       const before = last?.told.find(({ name, link }) => name === step.name && link === step.link);
-      return { ...step, outcome: share(before?.outcome, step.outcome) } as Step;
-    };
-    for (const spec of run.bait.links ?? []) {
-      const cures = yield* toLast(known ? curesOf(file, known, spec.index) : blocked('cures', spec.index));
-      told.push(shared(cures));
-      yield shared(cures);
+      const kept = { ...step, outcome: share(before?.outcome, step.outcome) } as Step;
+      told.push(kept);
+      yield kept;
     }
-    const whatIfs = yield* toLast(known ? rowsOf(file, known) : blocked('whatIfs', null));
-    told.push(shared(whatIfs));
-    yield shared(whatIfs);
+    const known = plannedOf(run);
+    const parts = known && { bait: baitPartsOf(known), links: linkPartsOf(known) };
+    for (const { index } of run.bait.links ?? []) {
+      yield* keep(known && parts ? curesOf(file, known, parts, index) : blocked('cures', index));
+    }
+    yield* keep(known ? rowsOf(file, known) : blocked('whatIfs', null));
     last = { file, setup: request.setup, told };
   }
 
-  function* curesOf(file: DesignFile, run: Planned, index: number): Generator<Step, void, void> {
+  function* curesOf(
+    file: DesignFile,
+    run: Planned,
+    { bait, links }: BallastParts,
+    index: number,
+  ): Generator<Step, void, void> {
     const cures: Cure[] = [];
     const told = (): Step => ({ name: 'cures', link: index, outcome: ok([...cures]) });
     yield told();
     const plan = run.ballast.links[index];
     if (plan.state !== 'cannot') return;
     const { design, setup } = run;
-    const [bait, links] = [baitPartsOf(run), linkPartsOf(run)];
     // what helps one link may help the others that cannot be ballasted: then all are planned anew
     const isAlone = run.ballast.links.filter(({ state }) => state === 'cannot').length === 1;
     const has = (kind: CureKind) => cures.some((cure) => cure.kind === kind);
@@ -221,6 +226,12 @@ const FLOATED = ['design', 'setup', 'water', 'hull', 'links', 'hardware', 'assem
 type Floated = Pick<BaitAnswers, (typeof FLOATED)[number]> & {
   readonly made: readonly Pick<LinkAnswers, 'solid' | 'wetted'>[];
 };
+/** What the planner is given of a bait. */
+interface BallastParts {
+  readonly bait: BaitParts;
+  readonly links: readonly LinkParts[];
+}
+
 type Planned = Floated & Pick<BaitAnswers, 'ballast' | 'planned'>;
 
 /** All that is known of a bait that floats; null where something stands against it. */

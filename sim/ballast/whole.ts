@@ -19,9 +19,9 @@ const CLOSE_G: readonly Gram[] = [0.03, 0.015];
 const HIGHER_MM: Mm = 1;
 
 /**
- * The plans of all links as one; trim: what the setup asks for. Each link's lead is rounded, and what that leaves of their weights adds up, or tips a bait
- * that hangs; then the links that leave most are planned once more, to weights that come closer, as long as that helps. A
- * link that cannot be ballasted keeps the holes it has.
+ * The plans of all links as one; trim: what the setup asks for. Each link's lead is rounded, and what that leaves of their
+ * weights adds up, or tips a bait that hangs; then the links that leave most are planned once more, to weights that come
+ * closer, as long as that helps. A link that cannot be ballasted keeps the holes it has.
  */
 export function planBallast(
   bait: BaitParts,

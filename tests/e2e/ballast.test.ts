@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import {
   baitVerdict,
   benchWords,
@@ -12,10 +12,9 @@ import {
   linkVerdict,
   planWords,
 } from '../../sim/index.ts';
-import { launch } from '../support/browser.ts';
 import { answersOf } from '../support/worked-bait.ts';
+import { settled, textOf, watchedPages } from './watched-pages.ts';
 
-const url = inject('url');
 /** The demo that the page opens with; any other design takes its place where a test needs one. */
 const FIRST = 'slate-shad-140';
 const FOLDER = new URL('../../presets/', import.meta.url);
@@ -24,49 +23,17 @@ const KEYS = readdirSync(FOLDER)
   .filter((name) => name.endsWith('.json'))
   .map((name) => name.replace('.json', ''));
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
-
-let wrongs: string[] = [];
-let open: Page[] = [];
-afterEach(async () => {
-  await Promise.all(open.map((page) => page.context().close()));
-  expect(wrongs).toEqual([]);
-  wrongs = [];
-  open = [];
-});
+const openWatched = watchedPages();
 
 /** The page, opened on this design. */
 async function openPage(file: DesignFile, options: BrowserContextOptions = {}): Promise<Page> {
-  const context = await browser.newContext({
-    viewport: { width: 1440, height: 900 },
-    reducedMotion: 'reduce',
-    ...options,
-  });
-  const page = await context.newPage();
-  open.push(page);
-  page.on('console', (message) => {
-    if (message.type() === 'error') wrongs.push(`console: ${message.text()}`);
-  });
-  page.on('pageerror', (error) => wrongs.push(`error: ${error.message}`));
-  await page.route(`**/${FIRST}-*.js`, (route) =>
-    route.fulfill({ contentType: 'text/javascript', body: `export default ${JSON.stringify(file)}` }),
+  return openWatched(options, (page) =>
+    page.route(`**/${FIRST}-*.js`, (route) =>
+      route.fulfill({ contentType: 'text/javascript', body: `export default ${JSON.stringify(file)}` }),
+    ),
   );
-  await page.goto(url);
-  await settled(page);
-  await page.getByLabel('Length, mm').waitFor();
-  return page;
 }
 
-/** Waits until all that will come of the newest design is there. */
-async function settled(page: Page): Promise<void> {
-  await page.locator('.sheet[data-fresh=true][data-detail=full][data-done=true]').waitFor();
-}
-
-const textOf = async (place: Locator) => (await place.allInnerTexts()).join('\n');
 const headline = (page: Page) => textOf(page.locator('.headline'));
 const section = (page: Page) => page.getByRole('region', { name: 'Ballast plan', exact: true });
 const button = (page: Page, name: string | RegExp) =>

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions } from 'playwright-core';
 import { Matrix4, Vector3 } from 'three';
-import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { amountsIn, type DesignFile, type Float, type Mm, measureReach } from '../../sim/index.ts';
 import { FIRST_PRESET } from '../../src/document/presets.ts';
 import { worldFromBody } from '../../src/scene/frame.ts';
@@ -12,6 +12,7 @@ import { isThin } from '../../src/view/walls.ts';
 import { launch } from '../support/browser.ts';
 import { type AllAnswers, answersOf } from '../support/worked-bait.ts';
 import { type Picture, readPng } from './read-png.ts';
+import { choose as chooseAnother, drawnInFull, openTubIn, settled, type Tub, unlike } from './still-tub.ts';
 
 const file: DesignFile = JSON.parse(
   readFileSync(fileURLToPath(new URL(`../../presets/${FIRST_PRESET}.json`, import.meta.url)), 'utf8'),
@@ -26,53 +27,18 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-interface Tub {
-  readonly page: Page;
-  readonly water: Locator;
-  readonly complaints: readonly string[];
-}
-
 async function openTub(settings: BrowserContextOptions = {}): Promise<Tub> {
-  const context = await browser.newContext({
-    viewport: { width: 1440, height: 900 },
-    reducedMotion: 'reduce',
-    ...settings,
-  });
-  onTestFinished(() => context.close());
-  const page = await context.newPage();
-  const complaints: string[] = [];
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(inject('url'));
-  await page.locator('.mark.link-number').first().waitFor();
-  await page.locator('[data-fresh="true"][data-detail="full"]').waitFor();
-  return { page, water: page.locator('.water'), complaints };
+  const tub = await openTubIn(browser, settings);
+  await drawnInFull(tub);
+  return tub;
 }
 
-async function choose({ page }: Tub, label: string, option: string): Promise<void> {
-  const list = page.getByRole('button', { name: new RegExp(`${label}$`) });
+async function choose(tub: Tub, label: string, option: string): Promise<void> {
+  const list = tub.page.getByRole('button', { name: new RegExp(`${label}$`) });
   if ((await list.textContent())?.includes(option)) return;
-  await list.click();
-  await page.getByRole('option', { name: option, exact: true }).click();
-  await page.locator('h1').click();
-  await page.locator('[data-fresh="true"][data-detail="full"]').waitFor();
+  await chooseAnother(tub, label, option);
+  await drawnInFull(tub);
 }
-
-/** A picture of the tub once two in a row are the same. */
-async function settled({ water }: Tub): Promise<Picture> {
-  let before = await water.screenshot();
-  for (let attempt = 0; attempt < 40; attempt++) {
-    const now = await water.screenshot();
-    if (now.equals(before)) return readPng(now);
-    before = now;
-  }
-  throw new Error('the tub does not come to rest');
-}
-
-const unlike = (a: readonly number[], b: readonly number[]) =>
-  a.reduce((sum, value, i) => sum + Math.abs(value - b[i]), 0);
 
 /** Pixels in which two pictures of one size differ by more than rounding. */
 function differing(a: Picture, b: Picture): number {

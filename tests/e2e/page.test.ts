@@ -1,57 +1,15 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { baitVerdict, type DesignFile, type Float, linkVerdict, type Step } from '../../sim/index.ts';
 import { createPipeline } from '../../sim/pipeline.ts';
-import { launch } from '../support/browser.ts';
+import { settled, textOf, watchedPages } from './watched-pages.ts';
 
-const url = inject('url');
 const SLATE: DesignFile = JSON.parse(
   readFileSync(new URL('../../presets/slate-shad-140.json', import.meta.url), 'utf8'),
 );
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
-
-/** What no page may do: fail, complain, or ask anyone outside. */
-let wrongs: string[] = [];
-let open: Page[] = [];
-afterEach(async () => {
-  await Promise.all(open.map((page) => page.context().close()));
-  expect(wrongs).toEqual([]);
-  wrongs = [];
-  open = [];
-});
-
-async function openPage(options: BrowserContextOptions = {}, before?: (page: Page) => Promise<unknown>): Promise<Page> {
-  const context = await browser.newContext({
-    viewport: { width: 1440, height: 900 },
-    reducedMotion: 'reduce',
-    ...options,
-  });
-  const page = await context.newPage();
-  open.push(page);
-  page.on('console', (message) => {
-    if (message.type() === 'error') wrongs.push(`console: ${message.text()}`);
-  });
-  page.on('pageerror', (error) => wrongs.push(`error: ${error.message}`));
-  page.on('request', (request) => {
-    if (!request.url().startsWith(url) && !/^(data|blob):/.test(request.url())) wrongs.push(`asked ${request.url()}`);
-  });
-  await before?.(page);
-  await page.goto(url);
-  await settled(page);
-  await page.getByLabel('Length, mm').waitFor();
-  return page;
-}
-
-/** Waits until all that is shown is of the newest design, at full detail. */
-async function settled(page: Page): Promise<void> {
-  await page.locator('.sheet[data-fresh=true][data-detail=full][data-done=true]').waitFor();
-}
+const openPage = watchedPages();
 
 /** Types a number and leaves the field by Enter. */
 async function enter(page: Page, field: Locator, text: string): Promise<void> {
@@ -70,8 +28,6 @@ const descriptionOf = (field: Locator) =>
       .trim(),
   );
 
-/** The words that can be seen there. */
-const textOf = async (place: Locator) => (await place.allInnerTexts()).join('\n');
 const headline = (page: Page) => textOf(page.getByRole('status'));
 const group = (page: Page, name: RegExp | string) => page.getByRole('group', { name });
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Locator } from 'playwright-core';
 import { Matrix4, Vector3 } from 'three';
-import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type DesignFile, measureReach } from '../../sim/index.ts';
 import { besideNeeds, layOutTub } from '../../src/panels/tub/lay-out.ts';
 import { shrunkSheet } from '../../src/scene/apart.ts';
@@ -14,6 +14,7 @@ import { launch } from '../support/browser.ts';
 import { goodOf } from '../support/change-file.ts';
 import { outcomesOf } from '../support/worked-bait.ts';
 import { type Picture, readPng } from './read-png.ts';
+import { choose, drawnInFull, openTubIn, settled, type Tub, unlike } from './still-tub.ts';
 
 const BAIT = 'slate-shad-140';
 /** One whose back is bare where it is highest. */
@@ -44,54 +45,12 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-interface Tub {
-  readonly page: Page;
-  readonly water: Locator;
-  /** What the page complained of. */
-  readonly complaints: readonly string[];
-}
-
-/** Opens the page with the water still, and waits until the tub has been drawn. */
-async function openTub(settings: BrowserContextOptions = {}): Promise<Tub> {
-  const context = await browser.newContext({
-    viewport: { width: 1440, height: 900 },
-    reducedMotion: 'reduce',
-    ...settings,
-  });
-  onTestFinished(() => context.close());
-  const page = await context.newPage();
-  const complaints: string[] = [];
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(inject('url'));
-  await page.locator('.mark.link-number').first().waitFor();
-  return { page, water: page.locator('.water'), complaints };
-}
+const openTub = (settings: BrowserContextOptions = {}) => openTubIn(browser, settings);
 
 /** Takes the setup in which the bait stands out of the water. */
 async function float(tub: Tub): Promise<void> {
   await choose(tub, 'Setup', FLOATING);
-  await tub.page.locator('[data-fresh="true"][data-detail="full"]').waitFor();
-}
-
-/** Chooses from one of the margin's lists, and leaves it with the keys of the view in force again. */
-async function choose({ page }: Tub, label: string, option: string): Promise<void> {
-  await page.getByRole('button', { name: new RegExp(`${label}$`) }).click();
-  await page.getByRole('option', { name: option }).click();
-  await page.locator('h1').click();
-}
-
-/** A picture of the tub once two in a row are the same: text, layout and drawing have come to rest. */
-async function settled({ water }: Tub): Promise<Picture> {
-  let before = await water.screenshot();
-  for (let attempt = 0; attempt < 40; attempt++) {
-    const now = await water.screenshot();
-    if (now.equals(before)) return readPng(now);
-    before = now;
-  }
-  throw new Error('the tub does not come to rest');
+  await drawnInFull(tub);
 }
 
 /** The bait as the sums have it, and where the sheet puts it. */
@@ -127,9 +86,6 @@ function outlineAt(bait: ShownBait, height: number): readonly [number, number] {
   }
   return [fore, aft];
 }
-
-const unlike = (a: readonly number[], b: readonly number[]) =>
-  a.reduce((sum, value, i) => sum + Math.abs(value - b[i]), 0);
 
 /** First and last pixel of a row that look unlike the water (or air) at its left end. */
 function drawnAt(picture: Picture, row: number): readonly [number, number] {

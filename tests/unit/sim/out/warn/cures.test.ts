@@ -50,6 +50,7 @@ describe.each(CASES)('%s', (key, file, says) => {
   });
 
   test('whose cure sets what stands in the file already', () => {
+    expect(fix?.sets.length).toBeGreaterThan(0);
     for (const { path } of fix?.sets ?? []) expect(valueAt(file, path)).toBeDefined();
   });
 
