@@ -57,8 +57,9 @@ export function createAdvisor(): Pipeline {
     }
     const known = plannedOf(run);
     const parts = known && { bait: baitPartsOf(known), links: linkPartsOf(known) };
+    const done: Trials = new Map();
     for (const { index } of run.bait.links ?? []) {
-      yield* keep(known && parts ? curesOf(file, known, parts, index) : blocked('cures', index));
+      yield* keep(known && parts ? curesOf(file, known, parts, index, done) : blocked('cures', index));
     }
     yield* keep(known ? rowsOf(file, known) : blocked('whatIfs', null));
     last = { file, setup: request.setup, told };
@@ -69,6 +70,7 @@ export function createAdvisor(): Pipeline {
     run: Planned,
     { bait, links }: BallastParts,
     index: number,
+    done: Trials,
   ): Generator<Step, void, void> {
     const cures: Cure[] = [];
     const told = (): Step => ({ name: 'cures', link: index, outcome: ok([...cures]) });
@@ -132,24 +134,28 @@ export function createAdvisor(): Pipeline {
           ? null
           : inShop && isAlone
             ? withHoles(kind, edit, run.ballast.links.with(index, inShop), null)
-            : tried(file, run, index, kind, edit);
+            : tried(file, run, index, kind, edit, done);
       if (cure) cures.push(cure);
       yield told();
     }
   }
 
   /** A change run through the recipe; null where the link still cannot be ballasted, or the bait not be made. */
-  function tried(file: DesignFile, { setup }: Planned, index: number, kind: CureKind, edit: ProposedEdit): Cure | null {
+  function tried(
+    file: DesignFile,
+    { setup }: Planned,
+    index: number,
+    kind: CureKind,
+    edit: ProposedEdit,
+    done: Trials,
+  ): Cure | null {
     const changed = withEdit(file, edit);
-    const run = emptyRun();
-    for (const step of aside.steps(changed, { setup: setup.name, detail: 'full' })) {
-      if (step.outcome.status === 'failed') return null;
-      note(run, step);
-      if (step.name === 'plan' && step.link === index && run.links[index].plan?.state === 'cannot') return null;
-      if (step.name === 'planned') break;
-    }
+    const key = JSON.stringify(edit.sets);
+    const run = done.get(key) ?? runThrough(changed, setup.name, index);
+    if (!run) return null;
+    done.set(key, run);
     const { design, setup: now, ballast, planned } = run.bait;
-    if (!design || !now || !ballast || !planned) return null;
+    if (!design || !now || !ballast || !planned || ballast.links[index].state === 'cannot') return null;
     const link = planned.floats[index];
     if (Math.abs(link.trim - now.target.trim) > LEVEL_RAD || Math.abs(link.heel) > LEVEL_RAD) return null;
     const accepted = acceptHoles(changed, design, now, ballast.holes);
@@ -164,6 +170,18 @@ export function createAdvisor(): Pipeline {
         pin: null,
       },
     };
+  }
+
+  /** A changed design up to how it floats as planned; null as soon as that one link cannot be ballasted. */
+  function runThrough(changed: DesignFile, setup: string, index: number): Run | null {
+    const run = emptyRun();
+    for (const step of aside.steps(changed, { setup, detail: 'full' })) {
+      if (step.outcome.status === 'failed') return null;
+      note(run, step);
+      if (step.name === 'plan' && step.link === index && run.links[index].plan?.state === 'cannot') return null;
+      if (step.name === 'planned') break;
+    }
+    return run;
   }
 
   function* rowsOf(file: DesignFile, run: Planned): Generator<Step, void, void> {
@@ -208,6 +226,9 @@ interface Run {
   readonly bait: Partial<BaitAnswers>;
   readonly links: Partial<LinkAnswers>[];
 }
+
+/** What changes came to that were seen through: a change of the shop may be tried for one link after another. */
+type Trials = Map<string, Run>;
 
 function emptyRun(): Run {
   return { bait: {}, links: [] };

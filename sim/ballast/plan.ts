@@ -234,7 +234,7 @@ export function plugOf({ holes }: FixedHardware): GramPerMm3 {
 function obstacleOf(lanes: readonly Lane[], need: Need, place: Vec3, filling: Filling): Obstacle {
   const wanted = need.net;
   const xs = lanes.flatMap(({ stations }) => stations.map(({ x }) => x));
-  const most = Math.max(0, ...lanes.map((lane) => mostLead(lane, need, filling)));
+  const most = mostLead(lanes, need, filling);
   if (xs.length === 0 || most < wanted) return { kind: 'no-room', wanted, most };
   if (wanted < LITTLE_G) return { kind: 'no-weight-left', net: wanted, moment: need.moment.along };
   const [from, to] = [Math.min(...xs), Math.max(...xs)];

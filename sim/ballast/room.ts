@@ -2,10 +2,11 @@ import type { Drill, LeadStock } from '../design/design.ts';
 import { type Hull, halfWidthAt, heightAt, stationOf } from '../hull/hull.ts';
 import type { LinkSpec } from '../links/cut.ts';
 import { betweenFaces } from '../mass/checks/wood.ts';
-import { holeMouth, type Mouth, pointHeight } from '../mass/hole.ts';
+import { type Mouth, pointHeight } from '../mass/hole.ts';
 import { depthClearOf, type KeepOut } from '../mass/keep-out.ts';
 import type { Vec3 } from '../numerics/vec3.ts';
 import type { Mm } from '../units/brand.ts';
+import { type Skin, skinOf, type Way } from './skin.ts';
 
 /** Holes are marked out at whole millimetres from the nose tip. */
 const STATION_MM = 1;
@@ -15,8 +16,6 @@ const INNER_SHARE = 2 / 3;
 const LOOSE_MM = 1;
 /** Taller than this for its width a link may be drilled crosswise. */
 const SLAB = 1.8;
-/** Distance between the points of skin that are looked at: a wall of 3 mm is told 0.02 mm too thick at most. */
-const CLOUD_MM = 0.5;
 
 /** Where one hole, or one on each flank, may go. Depths are from the mouth on the axis to the drill's shoulder. */
 export interface Station {
@@ -69,7 +68,7 @@ export interface Offer {
 export function offersOf(parts: RoomParts): readonly Offer[] {
   const { spec, hull, wall, across } = parts;
   const clear = wall * INNER_SHARE;
-  const cloud = skinCloud(hull, spec.span);
+  const skin = skinOf(hull);
   const ways: readonly Way[] = [{ from: 'belly', row: across }, ...(across === 0 ? flankRows(hull, spec) : [])];
   // drills and rows are shared by several stocks
   const known = new Map<string, readonly Station[]>();
@@ -82,7 +81,7 @@ export function offersOf(parts: RoomParts): readonly Offer[] {
         const along = `${drill.diameter} ${way.from}`;
         const xs = places.get(along) ?? placesAlong(hull, spec, way.from, way.row, drill.diameter / 2, wall);
         places.set(along, xs);
-        const stations = known.get(key) ?? stationsOf(parts, cloud, drill, way, clear, xs);
+        const stations = known.get(key) ?? stationsOf(parts, skin, drill, way, clear, xs);
         known.set(key, stations);
         return stations.length === 0 ? null : { stock, drill, ...way, spacing: drill.diameter + clear, stations };
       };
@@ -109,8 +108,6 @@ export function pairsOf({ drills, lead }: Pick<RoomParts, 'drills' | 'lead'>) {
   });
 }
 
-type Way = Pick<Lane, 'from' | 'row'>;
-
 /** No more rows than that: on a slab of more than 50 mm they stand two millimetres apart, and so on. */
 const MOST_ROWS = 25;
 
@@ -128,7 +125,7 @@ function flankRows(hull: Hull, { span: [from, to] }: LinkSpec): readonly Way[] {
 
 function stationsOf(
   { hull, keepOuts, wall }: RoomParts,
-  cloud: Cloud,
+  skin: Skin,
   drill: Drill,
   way: Way,
   clear: Mm,
@@ -136,27 +133,26 @@ function stationsOf(
 ): readonly Station[] {
   const point = pointHeight(drill);
   const radius = drill.diameter / 2;
-  const from = way.from === 'belly' ? 'belly' : 'starboard';
+  const roomAt = skin.wallRoom(way, radius, wall);
+  const mouthAt = skin.mouths(way, drill.diameter);
   return xs.flatMap((x): readonly Station[] => {
     const bare = skinPoint(hull, way, x, radius + wall);
     // on the flanks two holes share the width: where that holds no lead between its walls there is nothing to look for
     if (bare === null || (way.from === 'flanks' && bare.at[1] - clear / 2 <= wall)) return [];
     const tipTo = clearDepth(keepOuts, bare, radius, clear);
     if (tipTo <= point + wall) return [];
-    const room = wallRoom(cloud, way, x, bare.at, radius, wall, clear);
-    const depthTo = Math.min(room.shoulderTo, room.tipTo - point, tipTo - point);
+    const room = roomAt(x, bare.at);
+    // crosswise a hole from the other side comes to meet it
+    const half = way.from === 'flanks' ? bare.at[1] - clear / 2 - point : Number.POSITIVE_INFINITY;
+    const depthTo = Math.min(room.shoulderTo, room.tipTo - point, tipTo - point, half);
     if (depthTo <= room.leadFrom) return [];
-    let mouth: Mouth | undefined;
     return [
       {
         x,
         at: way.from === 'flanks' ? [x, 0, way.row] : bare.at,
         leadFrom: room.leadFrom,
         depthTo,
-        mouth: () => {
-          mouth ??= holeMouth(hull, { from, x, across: way.row, diameter: drill.diameter }) as Mouth;
-          return mouth;
-        },
+        mouth: () => mouthAt(x),
       },
     ];
   });
@@ -203,120 +199,4 @@ function clearOfFaces(hull: Hull, spec: LinkSpec, from: Way['from'], row: Mm, x:
   if (from === 'belly') return round(x, row, radius + wall);
   const half = stationOf(hull, x).halfWidth;
   return [0, half].every((y) => round(x - radius, y, wall) && round(x + radius, y, wall));
-}
-
-/** Points of the bare skin on the starboard side, ring by ring; port is their image. */
-interface Cloud {
-  readonly first: Mm;
-  readonly rings: readonly Ring[];
-}
-
-/** One section: heights of belly and back over y, step by step from the middle, and half widths over heights as far apart. */
-interface Ring {
-  readonly belly: Float64Array;
-  readonly back: Float64Array;
-  readonly firstZ: Mm;
-  readonly half: Float64Array;
-  readonly broadest: Mm;
-}
-
-/** A hole's wall may be thinnest beyond the joint, where the next link's skin would go on. */
-const BEYOND_MM = 25;
-
-function skinCloud(hull: Hull, [from, to]: LinkSpec['span']): Cloud {
-  const first = Math.max(0, from - BEYOND_MM);
-  const last = Math.min(hull.length, to + BEYOND_MM);
-  const count = Math.max(1, Math.ceil((last - first) / CLOUD_MM));
-  const rings = Array.from({ length: count + 1 }, (_, i): Ring => {
-    const station = stationOf(hull, Math.min(last, first + i * CLOUD_MM));
-    const { back, belly, halfWidth, broadest } = station;
-    const over = (on: 'back' | 'belly') =>
-      Float64Array.from(
-        { length: Math.max(0, Math.ceil(halfWidth / CLOUD_MM)) },
-        (_step, k) => heightAt(hull, station, on, k * CLOUD_MM) ?? broadest,
-      );
-    const firstZ = belly + CLOUD_MM / 2;
-    const half = Float64Array.from(
-      { length: Math.max(0, Math.floor((back - belly) / CLOUD_MM)) },
-      (_step, k) => halfWidthAt(hull, station, firstZ + k * CLOUD_MM) ?? 0,
-    );
-    return { belly: over('belly'), back: over('back'), firstZ, half, broadest };
-  });
-  return { first, rings };
-}
-
-interface WallRoom {
-  /** Distances along the axis from the mouth: between these a cylinder keeps its wall, up to that the drill's point. */
-  readonly leadFrom: Mm;
-  readonly shoulderTo: Mm;
-  readonly tipTo: Mm;
-}
-
-/**
- * Within which part of its axis a cylinder stays `wall` away from all skin. A point of the skin beside the axis by less
- * than radius + wall bars a stretch of it: on the mouth's side what is nearer than it, else what is deeper.
- */
-function wallRoom(
-  { first, rings }: Cloud,
-  { from, row }: Way,
-  x: Mm,
-  mouth: Mouth['at'],
-  radius: Mm,
-  wall: Mm,
-  clear: Mm,
-): WallRoom {
-  const reach = radius + wall;
-  let [leadFrom, shoulderTo, tipTo] = [0, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
-  /** How far along the axis a point bars it, to either side; 0: it does not. */
-  const bar = (square: number) => {
-    if (square >= reach * reach) return 0;
-    const lateral = Math.sqrt(square) - radius;
-    return lateral <= 0 ? wall : Math.sqrt(wall * wall - lateral * lateral);
-  };
-  const low = Math.max(0, Math.ceil((x - reach - first) / CLOUD_MM));
-  const high = Math.min(rings.length - 1, Math.floor((x + reach - first) / CLOUD_MM));
-  for (let i = low; i <= high; i++) {
-    const dx = first + i * CLOUD_MM - x;
-    const square = dx * dx;
-    const { belly, back, firstZ, half, broadest } = rings[i];
-    if (from === 'flanks') {
-      const to = Math.min(half.length - 1, Math.floor((row + reach - firstZ) / CLOUD_MM));
-      for (let k = Math.max(0, Math.ceil((row - reach - firstZ) / CLOUD_MM)); k <= to; k++) {
-        const dz = firstZ + k * CLOUD_MM - row;
-        const barred = bar(square + dz * dz);
-        if (barred > 0) leadFrom = Math.max(leadFrom, mouth[1] - half[k] + barred);
-      }
-      // of belly and back the outermost points lie nearest to the row
-      for (const face of [belly, back]) {
-        for (let k = face.length - 1; k >= 0 && Math.abs(face[k] - row) < reach; k--) {
-          const dz = face[k] - row;
-          leadFrom = Math.max(leadFrom, mouth[1] - k * CLOUD_MM + bar(square + dz * dz));
-        }
-      }
-      continue;
-    }
-    const side = Math.abs(row);
-    const to = Math.min(belly.length - 1, Math.floor((side + reach) / CLOUD_MM));
-    for (let k = Math.max(0, Math.ceil((side - reach) / CLOUD_MM)); k <= to; k++) {
-      const dy = k * CLOUD_MM - side;
-      const beside = square + dy * dy;
-      const barred = bar(beside);
-      if (barred === 0) continue;
-      leadFrom = Math.max(leadFrom, belly[k] - mouth[2] + barred);
-      shoulderTo = Math.min(shoulderTo, back[k] - mouth[2] - barred);
-      if (beside < wall * wall) tipTo = Math.min(tipTo, back[k] - mouth[2] - Math.sqrt(wall * wall - beside));
-    }
-    for (let k = 0; k < half.length; k++) {
-      const dy = half[k] - side;
-      if (dy >= reach) continue;
-      const barred = bar(square + dy * dy);
-      if (barred === 0) continue;
-      const z = firstZ + k * CLOUD_MM;
-      if (z < broadest) leadFrom = Math.max(leadFrom, z - mouth[2] + barred);
-      else shoulderTo = Math.min(shoulderTo, z - mouth[2] - barred);
-    }
-  }
-  // crosswise a hole from the other side comes to meet it
-  if (from === 'flanks') shoulderTo = tipTo = mouth[1] - clear / 2;
-  return { leadFrom, shoulderTo, tipTo };
 }

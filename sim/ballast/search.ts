@@ -126,13 +126,13 @@ function bestOfEach(
     if (row !== null && best.every((pattern) => rowHeight(row, span, need) >= heightOf(pattern))) continue;
     const lane = layOut();
     if (!lane) continue;
-    const last = lastDepth(lane);
-    for (let depth = firstDepth(lane); depth <= last + 1e-9; depth += DEPTH_MM) {
+    for (const depth of depthsOf(lane)) {
       // what no deeper hole of the lane can beat is out of the running from here on
       const bound = lowestFrom(lane, depth, need);
       const running = [1, 2, 3].filter((count) => bound < heightOf(best[count - 1]));
       if (running.length === 0) break;
-      const counts = running.filter((count) => mayHold(lane, depth, need, filling, count));
+      const short = need.net - unitOf(lane, filling);
+      const counts = running.filter((count) => bringsAtMost(lane, depth, filling, count) >= short);
       if (counts.length === 0) continue;
       const cut = cutAt(lane, depth, need, filling);
       for (const count of counts) {
@@ -178,13 +178,16 @@ function lowestFrom({ stations, from }: Lane, depth: Mm, { up }: Need): Mm {
   return least;
 }
 
+/** From the shallowest that holds any lead to the deepest. */
+function depthsOf(lane: Lane): readonly Mm[] {
+  const first = firstDepth(lane);
+  const last = Math.floor(Math.max(...lane.stations.map(({ depthTo }) => depthTo)) / DEPTH_MM + 1e-9) * DEPTH_MM;
+  return Array.from({ length: Math.max(0, Math.round((last - first) / DEPTH_MM) + 1) }, (_, i) => first + i * DEPTH_MM);
+}
+
 function firstDepth({ stations }: Lane): Mm {
   const least = Math.min(...stations.map(({ leadFrom }) => leadFrom)) + LEAST_LEAD_MM;
   return Math.ceil(least / DEPTH_MM - 1e-9) * DEPTH_MM;
-}
-
-function lastDepth({ stations }: Lane): Mm {
-  return Math.floor(Math.max(...stations.map(({ depthTo }) => depthTo)) / DEPTH_MM + 1e-9) * DEPTH_MM;
 }
 
 /** One lane drilled to one depth: what each station would take and bring, in units of lead. */
@@ -219,10 +222,14 @@ function at([c0, c1, c2]: Quadratic, k: number): number {
   return c0 + k * (c1 + k * c2);
 }
 
-/** The most net weight that fits into a lane, wherever it stands: the fullest holes of any depth, as close as they go. */
-export function mostLead(lane: Lane, need: Need, filling: Filling): Gram {
+/** The most net weight that fits into one of some lanes, wherever it stands: the fullest holes, as close as they go. */
+export function mostLead(lanes: readonly Lane[], need: Need, filling: Filling): Gram {
+  const ways = lanes.flatMap((lane) =>
+    depthsOf(lane).map((depth) => ({ lane, depth, bound: bringsAtMost(lane, depth, filling, MOST_HOLES) })),
+  );
   let best = 0;
-  for (let depth = firstDepth(lane); depth <= lastDepth(lane) + 1e-9; depth += DEPTH_MM) {
+  for (const { lane, depth, bound } of ways.toSorted((a, b) => b.bound - a.bound)) {
+    if (bound <= best) break;
     const { seats, unit } = cutAt(lane, depth, need, filling);
     const chosen: Seat[] = [];
     for (const seat of seats.toSorted((a, b) => b.most - a.most)) {
@@ -237,9 +244,9 @@ export function mostLead(lane: Lane, need: Need, filling: Filling): Gram {
 
 /** Lays out a lane at a depth: which stations take a hole so deep, and what lead in it does. */
 function cutAt(lane: Lane, depth: Mm, need: Need, filling: Filling): Cut {
-  const { stock, drill, from, stations } = lane;
+  const { drill, from, stations } = lane;
   const pair = from === 'flanks' ? 2 : 1;
-  const unit = pair * LEAD_G * (1 - filling.plug / stock.density);
+  const unit = unitOf(lane, filling);
   const { inPoint, perMm } = fillingOf(lane);
   const point = pointHeight(drill);
   // k units lie k · t from the mouth: those of the point, then a column that grows towards the mouth
@@ -285,24 +292,30 @@ function cutAt(lane: Lane, depth: Mm, need: Need, filling: Filling): Cut {
 }
 
 /**
- * Whether so many of the roomiest holes of a lane at a depth could hold what is wanted. On the safe side, and without the
- * mouths of the holes, which are dear: as if the skin took nothing off their plugs.
+ * What so many of the roomiest holes of a lane at a depth could bring. On the safe side, and without the mouths of the
+ * holes, which are dear: as if the skin took nothing off their plugs.
  */
-function mayHold(lane: Lane, depth: Mm, need: Need, filling: Filling, count: number): boolean {
+function bringsAtMost(lane: Lane, depth: Mm, filling: Filling, count: number): Gram {
   const pair = lane.from === 'flanks' ? 2 : 1;
   const { inPoint, perMm } = fillingOf(lane);
-  const room: number[] = [];
+  // the roomiest, the next and the one after that
+  let [first, second, third] = [0, 0, 0];
   for (const { leadFrom, depthTo } of lane.stations) {
-    if (depth <= depthTo + 1e-9) room.push(inPoint + (depth - leadFrom) * perMm);
+    const room = depth <= depthTo + 1e-9 ? inPoint + (depth - leadFrom) * perMm : 0;
+    if (room > first) [first, second, third] = [room, first, second];
+    else if (room > second) [second, third] = [room, second];
+    else if (room > third) third = room;
   }
-  const units = room
-    .toSorted((a, b) => b - a)
-    .slice(0, count)
-    .reduce((sum, each) => sum + Math.max(0, each), 0);
+  const units = first + (count > 1 ? second : 0) + (count > 2 ? third : 0);
   const { diameter } = lane.drill;
   const hole = (Math.PI / 4) * diameter ** 2 * (depth + pointHeight(lane.drill) / 3);
   const plugs = pair * count * hole * Math.max(0, filling.plug - filling.wood * (1 + filling.soakShare));
-  return units + 1 >= (need.net - plugs) / (pair * LEAD_G * (1 - filling.plug / lane.stock.density));
+  return units * unitOf(lane, filling) + plugs;
+}
+
+/** Net weight of a unit of lead that takes a plug's place; of a pair from the flanks, a unit in each. */
+function unitOf({ stock, from }: Lane, { plug }: Filling): Gram {
+  return (from === 'flanks' ? 2 : 1) * LEAD_G * (1 - plug / stock.density);
 }
 
 /** How lead fills a hole of a lane: units in the drill's point, which what is poured fills first, and units for each mm. */
