@@ -1,8 +1,8 @@
 import type { Hole } from '../design/design.ts';
 import { fillHole, holeMouth, pointHeight } from '../mass/hole.ts';
 import type { Gram, GramMm, Mm } from '../units/brand.ts';
+import { DEPTH_MM } from './drilling.ts';
 import { type BaitParts, isKept, type LinkParts, type LinkPlan, offersFor, planLink, plugOf } from './plan.ts';
-import { DEPTH_MM } from './search.ts';
 
 /** Steps in which lead that cannot stand where it should is let stand further off. */
 const NEARER_MM: Mm = 2;

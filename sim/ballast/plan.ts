@@ -11,9 +11,10 @@ import { dot, type Vec3 } from '../numerics/vec3.ts';
 import { EPOXY } from '../tables/finishes.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import type { Gram, GramMm, GramPerMm3, Mm, Radian } from '../units/brand.ts';
+import { type Filling, LEAD_G, mostLead } from './drilling.ts';
 import { type Need, needOf, placeOf } from './need.ts';
 import { type Lane, type Offer, offersOf, pairsOf } from './room.ts';
-import { type Filling, LEAD_G, mostLead, type Pattern, searchHoles } from './search.ts';
+import { type Pattern, searchHoles } from './search.ts';
 import type { Aim } from './target.ts';
 
 /** What one link's ballast is planned from. */

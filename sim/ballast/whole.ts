@@ -1,7 +1,8 @@
 import type { Hole } from '../design/design.ts';
 import type { Gram, Mm, Radian } from '../units/brand.ts';
+import { LEAD_G } from './drilling.ts';
 import { type BaitParts, isKept, type LinkParts, type LinkPlan, numbered, planLink } from './plan.ts';
-import { LEAD_G, TRIM_STEPS } from './search.ts';
+import { TRIM_STEPS } from './search.ts';
 import { floatWithHoles } from './settle.ts';
 
 export interface BallastPlan {

@@ -1,6 +1,6 @@
+import { DEPTH_MM, type Filling, LEAD_G } from '../../sim/ballast/drilling.ts';
 import type { Need } from '../../sim/ballast/need.ts';
 import type { Lane, Station } from '../../sim/ballast/room.ts';
-import { DEPTH_MM, type Filling, LEAD_G } from '../../sim/ballast/search.ts';
 import type { Hole } from '../../sim/design/design.ts';
 import type { Hull } from '../../sim/hull/hull.ts';
 import { fillHole, holeMouth, type Mouth } from '../../sim/mass/hole.ts';

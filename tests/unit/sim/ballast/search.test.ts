@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Filling } from '../../../../sim/ballast/drilling.ts';
 import type { Need } from '../../../../sim/ballast/need.ts';
 import type { Lane, Offer, Station } from '../../../../sim/ballast/room.ts';
-import { type Filling, type Pattern, searchHoles } from '../../../../sim/ballast/search.ts';
+import { type Pattern, searchHoles } from '../../../../sim/ballast/search.ts';
 import type { Drill, LeadStock } from '../../../../sim/design/design.ts';
 import { upFrom, worldAxes } from '../../../../sim/frames.ts';
 import { buildHull } from '../../../../sim/hull/hull.ts';
