@@ -13,6 +13,17 @@ export { type ProposedEdit, withEdit } from './design/edit.ts';
 export type { DesignFile } from './design/file.ts';
 export { valueAt, withValueAt } from './design/place.ts';
 export { readDesignText } from './design/read.ts';
+export { nextDrill, type StockChoice, stockChoices } from './design/shop-defaults.ts';
+export {
+  fullShop,
+  type ShopList,
+  type StockUser,
+  shopNameFault,
+  stockUsers,
+  withoutShopEntry,
+  withShopEntry,
+  withShopName,
+} from './design/shop-edits.ts';
 export { writeDesignText } from './design/write.ts';
 export { type Issue, issueLine, type Outcome } from './flow/outcome.ts';
 export { type Accuracy, type Digits, MOST_DIGITS } from './hydro/accuracy.ts';

@@ -4,6 +4,7 @@ import './styles/tokens.css';
 import './styles/sheet.css';
 import './styles/columns.css';
 import './styles/margin.css';
+import './styles/shop.css';
 import './styles/parts.css';
 import './styles/ballast.css';
 import { StrictMode } from 'react';

@@ -2,6 +2,8 @@ import * as z from 'zod';
 import { EXPRESSION_LIMITS } from './expression-limits.ts';
 import { FORMAT } from './file.ts';
 import { given, quoted } from './given.ts';
+import { NAME_RULE } from './name-rule.ts';
+import { SHOP_LIMITS } from './shop-limits.ts';
 
 /*
  * The shape of version 1 of the design file: which fields there are, which may be left out, what kind of value each
@@ -57,8 +59,8 @@ const some = optional(num);
 
 const name = z
   .string()
-  .max(60)
-  .regex(/^(?!\s*$)[^\p{Cc}\p{Cs}]*$/u, {
+  .max(NAME_RULE.characters)
+  .regex(NAME_RULE.pattern, {
     error: (issue) => `a name on one line, with something to see in it, is wanted, got ${given(issue.input)}`,
   });
 const note = z
@@ -170,9 +172,11 @@ const tail = fields({
 const shop = fields({
   kerf_mm: some,
   wall_mm: some,
-  drills: optional(z.array(fields({ name, diameter_mm: num, point_deg: some })).max(200)),
+  drills: optional(z.array(fields({ name, diameter_mm: num, point_deg: some })).max(SHOP_LIMITS.drills)),
   lead: optional(
-    z.array(fields({ name, kind: z.enum(['slug', 'filled']), diameter_mm: some, density_g_cm3: num })).max(40),
+    z
+      .array(fields({ name, kind: z.enum(['slug', 'filled']), diameter_mm: some, density_g_cm3: num }))
+      .max(SHOP_LIMITS.lead),
   ),
 });
 

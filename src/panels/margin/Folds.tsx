@@ -22,12 +22,14 @@ interface FoldedAwayProps {
   readonly title: string;
   /** Something in it is to be mended: it stands open by itself. */
   readonly isWrong: boolean;
+  /** It stands open when it first appears. */
+  readonly startsOpen?: boolean;
   /** Made only while it is open: a design has a hundred numbers. */
   children(): ReactNode;
 }
 
-function FoldedAway({ title, isWrong, children }: FoldedAwayProps) {
-  const [isOpen, setOpen] = useState(false);
+export function FoldedAway({ title, isWrong, startsOpen = false, children }: FoldedAwayProps) {
+  const [isOpen, setOpen] = useState(startsOpen);
   const shown = isOpen || isWrong;
   return (
     <details className="fold" open={shown} onToggle={(event) => setOpen(event.currentTarget.open)}>

@@ -24,9 +24,11 @@ import {
   jointFolds,
   shopFolds,
   targetFields,
+  wallFields,
   woodFolds,
 } from './more-fields.ts';
 import { usePicked } from './picked.ts';
+import { Shop } from './Shop.tsx';
 import { changeWater, type WaterChoice, waterChoice } from './water.ts';
 
 /** The inputs beside the drawing: which bait, which setup, which units, and the numbers of the design. */
@@ -122,6 +124,7 @@ const DrawnInputs = memo(({ file, setup, answers }: InputsProps & { readonly ans
   const lead = slugField(file, design, at, hole);
   const water = waterFields(file, design, at);
   const target = targetFields(file, design, at);
+  const wall = wallFields(file, design);
   const folds = {
     body: bodyFolds(file, design),
     joints: file.joints.map((_, joint) => jointFolds(file, design, joint)),
@@ -131,9 +134,19 @@ const DrawnInputs = memo(({ file, setup, answers }: InputsProps & { readonly ans
     hook: hookFolds(file, design, at, hook),
     hangers: bareHangerFolds(file, design, at),
     hole: holeFolds(file, design, at, hole),
-    shop: shopFolds(file, design),
+    drills: shopFolds(file, design, 'drills'),
+    stock: shopFolds(file, design, 'lead'),
   };
-  const open = [...body, ...joints.flat(), wood, ...hookNumbers, ...(lead === null ? [] : [lead]), ...water, ...target];
+  const open = [
+    ...body,
+    ...joints.flat(),
+    wood,
+    ...hookNumbers,
+    ...(lead === null ? [] : [lead]),
+    ...water,
+    ...target,
+    ...wall,
+  ];
   const all = [
     ...open,
     ...Object.values(folds)
@@ -141,7 +154,8 @@ const DrawnInputs = memo(({ file, setup, answers }: InputsProps & { readonly ans
       .flatMap(({ fields }) => fields),
   ];
   // issues of a run for an older design would stand beside numbers that have changed since
-  const issues = issuesByField(answers.fresh ? issuesOf(answers) : [], all);
+  const found = answers.fresh ? issuesOf(answers) : [];
+  const issues = issuesByField(found, all);
   const numbers = (fields: readonly Field[]) =>
     fields.map((field) => <MeasureField key={field.paths.at(-1)} field={field} issue={issues.get(field)} />);
 
@@ -188,7 +202,6 @@ const DrawnInputs = memo(({ file, setup, answers }: InputsProps & { readonly ans
             {folded(folds.hole)}
           </>
         )}
-        {folded(folds.shop)}
       </Group>
       <Group title="Target">{numbers(target)}</Group>
       <Group title="Water">
@@ -201,6 +214,18 @@ const DrawnInputs = memo(({ file, setup, answers }: InputsProps & { readonly ans
           }
         />
         {numbers(water)}
+      </Group>
+      <Group title="Shop">
+        {numbers(wall)}
+        <Shop
+          file={file}
+          design={design}
+          drills={folds.drills}
+          lead={folds.stock}
+          found={found}
+          issues={issues}
+          numbers={numbers}
+        />
       </Group>
     </>
   );

@@ -1,4 +1,4 @@
-import { type Design, type DesignFile, valueAt } from '../../../sim/index.ts';
+import { type Design, type DesignFile, type ShopList, valueAt } from '../../../sim/index.ts';
 import type { MeasureKind } from '../../view/measures.ts';
 import { type Field, field } from './field.ts';
 
@@ -321,29 +321,33 @@ export function targetFields(file: DesignFile, design: Design | undefined, setup
   return fold(file, design, '', 'the target', [...aims, trim, ...own])[0]?.fields ?? [];
 }
 
-/** What a plan of ballast goes by: the wood to leave, the drills, and the stocks of lead. */
-export function shopFolds(file: DesignFile, design: Design | undefined): readonly Fold[] {
+/** The wood that a plan of ballast leaves round lead. */
+export function wallFields(file: DesignFile, design: Design | undefined): readonly Field[] {
+  const wall: Row = { label: 'Wood round lead', path: 'shop.wall_mm', usual: WALL };
+  return fold(file, design, '', 'the shop', [wall])[0]?.fields ?? [];
+}
+
+/** One thing of the shop by its name, as a fold of its numbers. */
+export function shopFolds(file: DesignFile, design: Design | undefined, list: ShopList): readonly Fold[] {
   const { drills = [], lead = [] } = file.shop ?? {};
-  return [
-    ...fold(file, design, 'Wood left round lead', 'the shop', [
-      { label: 'Least wall', path: 'shop.wall_mm', usual: WALL },
-    ]),
-    ...drills.flatMap(({ name }, i) =>
-      fold(file, design, `Drill: ${name}`, `drill ${name}`, [
-        { label: 'Diameter', path: `shop.drills.${i}.diameter_mm` },
-        { label: 'Point of the drill', path: `shop.drills.${i}.point_deg`, usual: POINT },
-      ]),
-    ),
-    ...lead.flatMap(({ name }, i) =>
-      fold(
-        file,
-        design,
-        named(name),
-        name,
-        rowsAt(file, `shop.lead.${i}`, { diameter_mm: 'Diameter', density_g_cm3: 'Density' }),
-      ),
-    ),
-  ];
+  const folds =
+    list === 'drills'
+      ? drills.map(({ name }, i) =>
+          fold(file, design, name, `drill ${name}`, [
+            { label: 'Diameter', path: `shop.drills.${i}.diameter_mm` },
+            { label: 'Point of the drill', path: `shop.drills.${i}.point_deg`, usual: POINT },
+          ]),
+        )
+      : lead.map(({ name }, i) =>
+          fold(
+            file,
+            design,
+            name,
+            name,
+            rowsAt(file, `shop.lead.${i}`, { diameter_mm: 'Diameter', density_g_cm3: 'Density' }),
+          ),
+        );
+  return folds.flat();
 }
 
 /** In mm and degrees, where the shop says nothing. */

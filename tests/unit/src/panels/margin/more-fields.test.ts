@@ -22,6 +22,7 @@ import {
   jointFolds,
   shopFolds,
   targetFields,
+  wallFields,
   woodFolds,
 } from '../../../../../src/panels/margin/more-fields.ts';
 import { goodOf } from '../../../../support/change-file.ts';
@@ -41,7 +42,8 @@ function fieldsOf(file: DesignFile, design: Design): readonly Field[] {
     ...file.joints.flatMap((_, joint) => jointFolds(file, design, joint)),
     ...woodFolds(file, design),
     ...fittedFolds(file, design),
-    ...shopFolds(file, design),
+    ...shopFolds(file, design, 'drills'),
+    ...shopFolds(file, design, 'lead'),
     ...file.setups.flatMap(({ hung, holes }, setup) => [
       ...coatFolds(file, design, setup),
       ...bareHangerFolds(file, design, setup),
@@ -53,6 +55,7 @@ function fieldsOf(file: DesignFile, design: Design): readonly Field[] {
     ...bodyFields(file, design),
     ...file.joints.flatMap((_, joint) => jointFields(file, design, joint)),
     woodField(file, design),
+    ...wallFields(file, design),
     ...file.setups.flatMap(({ hung, holes }, setup) => [
       ...waterFields(file, design, setup),
       ...targetFields(file, design, setup),
