@@ -5,6 +5,7 @@ import type { Vec3 } from '../numerics/vec3.ts';
 import type { GramMm, Mm, Radian } from '../units/brand.ts';
 import { type Hinge, slopOf, type YawRange } from './hinge.ts';
 import { loadsOf, type PinLoad } from './loads.ts';
+import type { Pose } from './pose.ts';
 import { loosened, type Settled, settle, type Yaws } from './settle.ts';
 import { AT_EASE, type Chain, type ChainState, JOINT, type JointState, ROOT, straightIn, waterOf } from './system.ts';
 
@@ -37,6 +38,8 @@ export interface Assembly {
     readonly heel: Radian;
   }[];
   readonly joints: readonly JointRest[];
+  /** Where each link is over the water, for who draws it. */
+  readonly poses: readonly Pose[];
   readonly energy: GramMm;
   readonly converged: boolean;
   readonly passes: number;
@@ -74,7 +77,7 @@ const LEVEL_MM: Mm = 1e-4;
 /** So far off straight, of what it reaches, before it is let go. */
 const NUDGE: Radian = 0.03;
 /** Walls of the second round: soft enough to leave them, hard enough not to push the bait about. */
-const SOFT_AGAIN = 1e-3;
+export const SOFT_AGAIN = 1e-3;
 
 /** A share of the drag of a bait that sinks, and where it acts. */
 export interface Drag {
@@ -124,15 +127,8 @@ export function assemble(chain: Chain, start: ChainStart, reach: readonly YawRan
   return { ...shared, loose: assemblyOf(chain, loose, reach, start), yawCurve: curve.value };
 }
 
-/** A bait at rest with its joints held at yaws within reach; `from`: one at yaws close by. */
-export function fold(chain: Chain, start: ChainStart, yaws: readonly Radian[], from: Settled | null): Settled {
-  const begun = from ? loosened(chain.hinges, from.state) : startOf(chain, start);
-  const joints = begun.joints.map((joint, j) => ({ ...joint, yaw: yaws[j] }));
-  return settle(chain, { ...begun, joints }, 'held', start.offset !== null, from ? SOFT_AGAIN : undefined);
-}
-
 /** Straight, each loop well inside its room. */
-function startOf({ hinges }: Chain, { up, offset }: ChainStart): ChainState {
+export function startOf({ hinges }: Chain, { up, offset }: ChainStart): ChainState {
   const state = straightIn(up, offset ?? DEEP_MM, hinges.length);
   const joints = hinges.map(({ rise: [down, high] }): JointState => {
     const isInside = Math.min(down, high) > 0.01 * (down + high);
@@ -171,7 +167,7 @@ export function assemblyOf(
       stops: stopsOf(hinge, state.joints[j], yaws === 'held' ? null : yaws[j]),
     };
   });
-  return { links, joints, energy: ground.value, converged, passes };
+  return { links, joints, poses: ground.poses, energy: ground.value, converged, passes };
 }
 
 function stopsOf({ loops, room, rise, jam }: Hinge, state: JointState, reach: YawRange | null): readonly Stop[] {

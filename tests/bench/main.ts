@@ -2,6 +2,7 @@ import { createPipeline } from '../../sim/pipeline.ts';
 import { answersOf } from '../support/worked-bait.ts';
 import { linkRows, logRow } from './accuracy.ts';
 import { ballastRows } from './ballast.ts';
+import { chainRows } from './chain.ts';
 import { DEMO, readDemo, SETUP } from './demo.ts';
 import { drawingRows } from './drawing.ts';
 import { kernelRows } from './kernel.ts';
@@ -33,6 +34,7 @@ if (file) {
   show('The same equilibrium by other means, head link', others);
   show('Accuracy', [logRow(), ...linkRows(answers)]);
   show('Ballast', ballastRows());
+  show('Jointed', chainRows());
   show('Picture, head link', drawingRows(answers));
   show(`Page, ${DEMO}`, await pageRows());
 } else {

@@ -17,13 +17,13 @@ export interface BoxLink {
   readonly centre: Vec3;
 }
 
-export function boxBody({ from, to, wide, high, mass, centre }: BoxLink): FloatingBody {
+function boxBody({ from, to, wide, high, mass, centre }: BoxLink): FloatingBody {
   const mesh = boxMesh({ from: [from, -wide / 2, -high / 2], to: [to, wide / 2, high / 2] });
   return { trees: [treeOf(mesh)], waterDensity: WATER, mass, centre, outside: [], hung: [] };
 }
 
 /** No play at all: two loops on a pin that fills them. */
-export const STIFF: Omit<Hinge, 'pivot'> = {
+const STIFF: Omit<Hinge, 'pivot'> = {
   holder: 'fore',
   loops: [-10, 10],
   room: 0,

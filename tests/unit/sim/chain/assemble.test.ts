@@ -1,6 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { fold } from '../../../../sim/chain/assemble.ts';
-import { waterOf } from '../../../../sim/chain/system.ts';
 import { floatBody } from '../../../../sim/hydro/float.ts';
 import { assembled, type BoxLink, boxChain, rigidOf } from '../../../support/box-chain.ts';
 
@@ -46,12 +44,6 @@ describe('a bait whose links are balanced each alone', () => {
       expect(stops).toEqual([]);
     }
     expect(loose).toBeNull();
-  });
-
-  test('rests at any fold, upright and unloaded', () => {
-    const folded = fold(chain, floatBody(rigidOf(chain)), [40 * DEGREE, -25 * DEGREE], null);
-    for (const pose of folded.ground.poses) expect(waterOf(pose).up[2]).toBeCloseTo(1, 9);
-    for (const { sum } of folded.ground.pulls) expect(Math.abs(sum)).toBeLessThan(1e-6);
   });
 });
 
