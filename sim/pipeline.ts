@@ -21,13 +21,14 @@ import { placeFins } from './mass/fin.ts';
 import { keepOutsOf } from './mass/keep-out.ts';
 import { type Ledger, writeLedger } from './mass/ledger.ts';
 import { placeHardware } from './mass/place.ts';
-import type { FixedHardware, Hardware, PlacedFin, PlacedHung } from './mass/placed.ts';
+import type { FixedHardware, Hardware, PlacedEye, PlacedFin, PlacedHung, PlacedPin } from './mass/placed.ts';
 import { checkSound } from './mass/sound.ts';
 import { wallOf } from './mass/wall.ts';
 import { type BareSolid, type Detail, measureSolid, meshLink, type Wetted, wetLink } from './mesh/wetted.ts';
 import type { Drawn, Refloat, WarnParts } from './out/warn/parts.ts';
 import { warn } from './out/warn.ts';
 import { warnOfAll } from './out/warn-of-all.ts';
+import { findReach, type Reach } from './reach/reach.ts';
 import type { Step, WallAnswer } from './steps.ts';
 import { surfaceTension } from './tables/surface-tension.ts';
 import { type WaterAnswer, waterAnswer } from './tables/waters.ts';
@@ -51,7 +52,7 @@ export interface Pipeline {
 /**
  * The recipe: design → setup, water, hull → links → hardware → sound → for each link mesh, solid, wetted, ledger,
  * float → assembled → target → walls → warnings; then, at full detail, what takes longer: for each link its plan and
- * what it forgives → ballast → planned; for each link and for the whole accuracy and attitudes → all warnings. Each stage takes the parts it reads and no more, and remembers one call.
+ * what it forgives → ballast → planned → reach; for each link and for the whole accuracy and attitudes → all warnings. Each stage takes the parts it reads and no more, and remembers one call.
  */
 export function createPipeline(): Pipeline {
   const bait = createBaitStages();
@@ -213,6 +214,18 @@ export function createPipeline(): Pipeline {
     yield { name: 'ballast', link: null, outcome: ballast };
     const planned = bait.planned(baitParts, linkParts, ballast, wanted, wantedOfLinks, length);
     yield { name: 'planned', link: null, outcome: planned };
+    const held = <Value>(pick: (placed: Hardware) => Value) => part(hardware, 'hardware', pick);
+    const reach = bait.reach(
+      hull,
+      links,
+      joints,
+      held(({ eyes }) => eyes),
+      held(({ pins }) => pins),
+      held(({ fins: plates }) => plates),
+      coats,
+      sound,
+    );
+    yield { name: 'reach', link: null, outcome: reach };
 
     const accuracies: Outcome<Accuracy>[] = [];
     const rests: Outcome<Attitudes>[] = [];
@@ -247,6 +260,7 @@ export function createPipeline(): Pipeline {
       assembledAccuracy,
       assembledAttitudes,
       tried,
+      reach,
     );
     yield { name: 'allWarnings', link: null, outcome: allWarnings };
   }
@@ -430,6 +444,19 @@ function createBaitStages() {
         length: Mm,
       ) => settlePlan({ ...shared, links, holes, target, linkTargets, length }),
     ),
+    reach: createStage(
+      ['hull', 'links', 'design', 'hardware', 'hardware', 'hardware', 'setup', 'sound'],
+      (
+        hull: Hull,
+        links: readonly LinkSpec[],
+        joints: Design['joints'],
+        eyes: readonly PlacedEye[],
+        pins: readonly PlacedPin[],
+        fins: readonly PlacedFin[],
+        coats: readonly Coat[],
+        _sound: true,
+      ) => findReach({ hull, links, joints, hardware: { eyes, pins, fins }, coats }),
+    ),
     accuracy: createStage(
       ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'assembled'],
       (...parts: TwoMeshes) => accuracyOf(...parts),
@@ -439,7 +466,7 @@ function createBaitStages() {
       (...parts: TwoMeshes) => attitudesOf(...parts),
     ),
     allWarnings: createStage(
-      ['target', 'accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes', 'float'],
+      ['target', 'accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes', 'float', 'reach'],
       (
         parts: WarnParts,
         accuracies: readonly Accuracy[],
@@ -447,9 +474,11 @@ function createBaitStages() {
         accuracy: Accuracy,
         attitudes: Attitudes,
         refloat: Refloat,
+        reach: Reach,
       ) =>
         warnOfAll({
           parts,
+          reach,
           refloat,
           whole: { float: parts.assembled, accuracy, attitudes },
           links: parts.links.map(({ name }, i) => ({

@@ -17,6 +17,7 @@ import type { Hardware } from './mass/placed.ts';
 import type { Wall } from './mass/wall.ts';
 import type { Mesh } from './mesh/mesh.ts';
 import type { BareSolid, Wetted } from './mesh/wetted.ts';
+import type { Reach } from './reach/reach.ts';
 import type { WaterAnswer } from './tables/waters.ts';
 import type { Warning } from './warnings.ts';
 
@@ -50,6 +51,8 @@ export interface BaitAnswers {
   /** Only at full detail. Ballast that a shop can drill, and how the bait floats with it. */
   readonly ballast: BallastPlan;
   readonly planned: SettledPlan;
+  /** Only at full detail. How far each joint swings before something touches, and the whole bait with them. */
+  readonly reach: Reach;
 }
 
 /** Answers about one link, by step name. */

@@ -27,12 +27,15 @@ export interface Wetted {
 }
 
 /** A slot as it is under its coats: |y| <= width/2, z from–to, from its floor to the coated face. */
-export interface WettedSlot {
+export interface SlotSpace {
   readonly opens: 'fore' | 'aft';
   readonly width: Mm;
   readonly z: readonly [Mm, Mm];
   /** x of the slot's square end inside the wood. */
   readonly floor: Mm;
+}
+
+export interface WettedSlot extends SlotSpace {
   readonly volume: Mm3;
 }
 
@@ -53,8 +56,8 @@ export type Detail = 'full' | 'drag';
 
 const FINENESS = { full: { bands: 60, steps: 32 }, drag: { bands: 30, steps: 16 } } as const;
 
-/** A link's skin, faces and slots, grown by its coats so far. */
-function meshAt(hull: Hull, spec: LinkSpec, detail: Detail, growth: Growth): Mesh {
+/** A link's skin, faces and slots, grown by its coats so far. Not checked: that is for who makes it first. */
+export function growLink(hull: Hull, spec: LinkSpec, detail: Detail, growth: Growth): Mesh {
   const counts = {
     ...FINENESS[detail],
     foreTip: spec.foreFace === null,
@@ -76,7 +79,7 @@ export function roundCounts({ foreFace, aftFace, slots }: LinkSpec): Pick<LinkCo
 
 /** Meshes the bare wood of one link. Throws SimError if it comes out unfit. */
 export function meshLink(hull: Hull, spec: LinkSpec, detail: Detail): Mesh {
-  const mesh = meshAt(hull, spec, detail, { skin: 0, face: 0 });
+  const mesh = growLink(hull, spec, detail, { skin: 0, face: 0 });
   const issues = checkMesh(mesh, `links.${spec.index}`);
   if (issues.length > 0) throw new SimError(issues);
   return mesh;
@@ -99,7 +102,7 @@ export function wetLink(hull: Hull, spec: LinkSpec, detail: Detail, bare: Mesh, 
     if (coat.kind !== 'film') continue;
     growth.skin += coat.thickness;
     if (coat.covers === 'all') growth.face += coat.thickness;
-    mesh = meshAt(hull, spec, detail, growth);
+    mesh = growLink(hull, spec, detail, growth);
     const grown = measureVolume(mesh);
     films.push({ name: coat.name, ...shell(measure, grown) });
     measure = grown;
@@ -130,18 +133,26 @@ function shell(inner: VolumeMeasure, outer: VolumeMeasure): VolumeMeasure {
   return { volume, centre: scale(moment, 1 / volume) };
 }
 
-function wetSlot(spec: LinkSpec, slot: LinkSlot, growth: Mm): WettedSlot {
-  const bare = (slot.opens === 'fore' ? spec.foreFace : spec.aftFace) as Face;
-  const face = grownFace(bare, growth);
-  const width = slot.width - 2 * growth;
-  const z = [slot.z[0] + growth, slot.z[1] - growth] as const;
-  const depth = slot.depth - growth + Math.abs(face.at - bare.at);
-  const volume = width * (z[1] - z[0]) * (depth - meanFallBack(face, width / 2));
+/** What a slot leaves open under coats that have grown its faces. */
+export function slotSpace(spec: LinkSpec, slot: LinkSlot, growth: Mm): SlotSpace {
   return {
     opens: slot.opens,
-    width,
-    z,
-    floor: slotFloor(slot, bare) + (slot.opens === 'aft' ? growth : -growth),
-    volume,
+    width: slot.width - 2 * growth,
+    z: [slot.z[0] + growth, slot.z[1] - growth],
+    floor: slotFloor(slot, bareFace(spec, slot)) + (slot.opens === 'aft' ? growth : -growth),
   };
+}
+
+function wetSlot(spec: LinkSpec, slot: LinkSlot, growth: Mm): WettedSlot {
+  const space = slotSpace(spec, slot, growth);
+  const { width, z } = space;
+  const bare = bareFace(spec, slot);
+  const face = grownFace(bare, growth);
+  const depth = slot.depth - growth + Math.abs(face.at - bare.at);
+  const volume = width * (z[1] - z[0]) * (depth - meanFallBack(face, width / 2));
+  return { ...space, volume };
+}
+
+function bareFace(spec: LinkSpec, { opens }: LinkSlot): Face {
+  return (opens === 'fore' ? spec.foreFace : spec.aftFace) as Face;
 }

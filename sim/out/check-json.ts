@@ -12,6 +12,7 @@ import type { Warning } from '../warnings.ts';
 import { type LinkBallastJson, linkBallastJson, type WhatIfJson, whatIfJson } from './ballast/json.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
 import { type FloatJson, floatJson } from './float-json.ts';
+import { type ReachJson, reachJson } from './reach-json.ts';
 
 /**
  * What `check --json` prints: every answer about a bait, degrees for angles and the unit in every key, at full
@@ -37,7 +38,9 @@ export interface CheckJson {
     readonly links: readonly { readonly up: Vec3; readonly offset_mm: number | null }[];
     /** Hinge pins, from the nose. A joint of linked eyes has none; a warning says what that means for the whole bait. */
     readonly pins: readonly PinJson[];
-    readonly total_fold_deg: null;
+    /** How far it folds at all joints together, to the side to which it folds less; null: it has no joint. */
+    readonly total_fold_deg: number | null;
+    readonly reach: ReachJson;
   };
   readonly warnings: readonly WarningJson[];
   /** What becomes of the setup when one thing is different. */
@@ -139,7 +142,8 @@ export interface PinJson {
   readonly moment_g_mm: null;
   readonly twist_g_mm: null;
   readonly slop_deg: null;
-  readonly reach_deg: null;
+  /** To port and to starboard: how far the aft link swings before something touches. */
+  readonly reach_deg: readonly [number, number];
 }
 
 /** All answers about a bait as plain JSON values, keys in the order that readers know. */
@@ -158,8 +162,9 @@ export function checkJson(bait: CheckedBait): CheckJson {
       air_in_slots_g: density * bait.links.reduce((sum, { wetted }) => sum + slotVolume(wetted), 0),
       // held straight, every link stands as the whole bait does
       links: bait.links.map(() => ({ up: bait.assembled.up, offset_mm: bait.assembled.offset })),
-      pins: bait.hardware.pins.toSorted((a, b) => a.joint - b.joint).map(pinJson),
-      total_fold_deg: null,
+      pins: bait.hardware.pins.toSorted((a, b) => a.joint - b.joint).map((pin) => pinJson(bait, pin)),
+      total_fold_deg: totalFold(bait),
+      reach: reachJson(bait.reach),
     },
     warnings: bait.warnings.map(warningJson),
     what_ifs: bait.whatIfs.map(whatIfJson),
@@ -246,6 +251,19 @@ function lineJson(line: LedgerLine): LineJson {
   return { name: line.name, kind: line.kind, mass_g: line.mass, at_mm: line.at, source: line.source };
 }
 
-function pinJson(pin: PlacedPin): PinJson {
-  return { x_mm: pin.x, shear_g: null, moment_g_mm: null, twist_g_mm: null, slop_deg: null, reach_deg: null };
+function pinJson({ reach }: CheckedBait, pin: PlacedPin): PinJson {
+  const { port, starboard } = reach.joints[pin.joint];
+  return {
+    x_mm: pin.x,
+    shear_g: null,
+    moment_g_mm: null,
+    twist_g_mm: null,
+    slop_deg: null,
+    reach_deg: [degreeFromRadian(port.angle), degreeFromRadian(starboard.angle)],
+  };
+}
+
+function totalFold({ reach: { joints, whole } }: CheckedBait): number | null {
+  if (joints.length === 0) return null;
+  return degreeFromRadian(Math.min(whole.port.fold, whole.starboard.fold));
 }

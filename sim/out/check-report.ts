@@ -17,19 +17,21 @@ import {
 import { planWords, whatIfWords } from './ballast/words.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
 import { humpWords, restWords } from './other-rest.ts';
+import { reachLines } from './reach-words.ts';
 import { type Column, textTable } from './table.ts';
 import { targetLine } from './target-line.ts';
 import { baitVerdict, linkVerdict } from './verdict.ts';
 
 /**
  * The answers about a bait as text for a terminal or a notebook: the whole bait, each link with the ledger of its
- * weight, what hangs, warnings, targets, and how far to trust it. Millimetres, grams, degrees.
+ * weight, how far its joints swing, what hangs, warnings, targets, and how far to trust it. Millimetres, grams, degrees.
  */
 export function checkReport(bait: CheckedBait): string {
   const blocks = [
     titleBlock(bait),
     ['Whole bait, held straight', ...indented(baitLines(bait))],
     ...bait.links.map((link) => linkBlock(bait, link)),
+    ...(bait.reach.joints.length === 0 ? [] : [['Swing', ...indented(reachLines(bait.reach))]]),
     ['Other ways it can rest', ...indented(otherLines(bait))],
     ['Hung', ...indented(hungLines(bait))],
     ['Warnings', ...indented(warningLines(bait))],

@@ -11,6 +11,7 @@ import type { LinkSpec } from '../links/cut.ts';
 import type { Ledger } from '../mass/ledger.ts';
 import type { Hardware } from '../mass/placed.ts';
 import type { BareSolid, Wetted } from '../mesh/wetted.ts';
+import type { Reach } from '../reach/reach.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import type { Warning } from '../warnings.ts';
 
@@ -29,6 +30,7 @@ export interface CheckedBait {
   readonly warnings: readonly Warning[];
   readonly ballast: BallastPlan;
   readonly planned: SettledPlan;
+  readonly reach: Reach;
   readonly whatIfs: readonly WhatIfRow[];
 }
 

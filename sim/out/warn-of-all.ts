@@ -1,11 +1,13 @@
 import type { Accuracy } from '../hydro/accuracy.ts';
 import type { Attitudes, OtherRest } from '../hydro/attitudes.ts';
 import type { Float } from '../hydro/float.ts';
+import type { Reach } from '../reach/reach.ts';
 import type { Gram } from '../units/brand.ts';
 import { formatMass } from '../units/format.ts';
 import { type Warning, WORDS_ALONE } from '../warnings.ts';
 import { humpWords, restWords } from './other-rest.ts';
 import { type Late, type Refloat, type WarnParts, WHOLE_BAIT } from './warn/parts.ts';
+import { reachWarnings } from './warn/reach.ts';
 import { warn } from './warn.ts';
 
 interface Judged {
@@ -18,19 +20,21 @@ export interface AllWarningParts {
   /** What is warned of before accuracy and attitudes are known. */
   readonly parts: WarnParts;
   readonly refloat: Refloat;
+  readonly reach: Reach;
   readonly whole: Judged;
   readonly links: readonly (Judged & { readonly name: string })[];
 }
 
 /**
- * All warnings, worst first: where the film of the water decides, no number of the bait stands; then what was found
- * before, now with the decimals that are meant and with cures; then the links alone, and the other ways it can come to rest.
+ * All warnings, worst first: where the film of the water decides, no number of the bait stands; then joints that swing
+ * little, what was found before, now with the decimals that are meant and with cures; then the links alone, and the other ways it can come to rest.
  */
-export function warnOfAll({ parts, refloat, whole, links }: AllWarningParts): readonly Warning[] {
+export function warnOfAll({ parts, refloat, reach, whole, links }: AllWarningParts): readonly Warning[] {
   const alone = links.length > 1 ? links : [];
   const meant = { links: links.map(({ accuracy }) => accuracy.digits), whole: whole.accuracy.digits };
   return [
     ...filmWarnings(whole),
+    ...reachWarnings(parts, reach),
     ...warn(parts, { meant, refloat: clearOfFilm(whole, refloat) }),
     ...linkFilmWarnings(alone),
     ...otherRestWarnings(WHOLE_BAIT, whole),

@@ -57,6 +57,7 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
     warnings: present(bait.allWarnings),
     ballast: present(bait.ballast),
     planned: present(bait.planned),
+    reach: present(bait.reach),
     whatIfs: present(bait.whatIfs),
   };
 }

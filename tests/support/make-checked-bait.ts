@@ -8,6 +8,7 @@ import { cutLinks } from '../../sim/links/cut.ts';
 import type { Ledger, LedgerLine } from '../../sim/mass/ledger.ts';
 import type { Wetted } from '../../sim/mesh/wetted.ts';
 import type { CheckedBait } from '../../sim/out/checked-bait.ts';
+import type { JointReach, Reach } from '../../sim/reach/reach.ts';
 import { boxMesh } from './box-mesh.ts';
 import { goodOf } from './change-file.ts';
 import { makeDesignFile } from './make-design.ts';
@@ -105,6 +106,37 @@ export function makeWhatIf(changes: Partial<WhatIfRow> = {}): WhatIfRow {
     lead: null,
     ...changes,
   };
+}
+
+/** A joint that swings 30° to port and 32° to starboard. Fields given replace these. */
+export function makeJointReach(changes: Partial<JointReach> = {}): JointReach {
+  const swing = (degrees: number, y: number) =>
+    ({ angle: (degrees * Math.PI) / 180, touch: ['face', 'face'], at: [54, y, -2] }) as const;
+  const angles = (port: number, starboard: number) => ({
+    port: (port * Math.PI) / 180,
+    starboard: (starboard * Math.PI) / 180,
+  });
+  return {
+    joint: 0,
+    hinge: 'pin',
+    pivot: 56,
+    approximate: false,
+    port: swing(30, -9),
+    starboard: swing(32, 9),
+    play: { moves: [-0.5, 0.5], least: angles(27, 29), most: angles(33, 35) },
+    bare: { port: swing(31, -9), starboard: swing(33, 9) },
+    level: { z: -2, fore: [], aft: [] },
+    ...changes,
+  };
+}
+
+/** The reach of a bait of two links. */
+export function makeReach(joints: readonly JointReach[] = [makeJointReach()]): Reach {
+  const fold = (side: 'port' | 'starboard') => {
+    const sum = joints.reduce((all, joint) => all + joint[side].angle, 0);
+    return { fold: sum, joints: sum, far: null };
+  };
+  return { joints, whole: { port: fold('port'), starboard: fold('starboard'), turnsRound: false } };
 }
 
 /**
@@ -213,6 +245,7 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
       },
       holes: [],
     },
+    reach: makeReach(),
     whatIfs: [],
     warnings: [
       {

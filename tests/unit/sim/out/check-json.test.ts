@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type CheckJson, checkJson } from '../../../../sim/out/check-json.ts';
-import { makeCheckedBait, makeWhatIf } from '../../../support/make-checked-bait.ts';
+import { makeCheckedBait, makeJointReach, makeReach, makeWhatIf } from '../../../support/make-checked-bait.ts';
 
 const BAIT = makeCheckedBait({ whatIfs: [makeWhatIf({ lead: { mass: 6.2, change: 0.7 } })] });
 const JSON_BAIT = JSON.parse(JSON.stringify(checkJson(BAIT))) as CheckJson;
@@ -33,7 +33,7 @@ describe('the keys of check --json', () => {
     ['ledger', head?.ledger[0], ['name', 'kind', 'mass_g', 'at_mm', 'source']],
     ['target', head?.target, ['up', 'offset_mm', 'net_wet_g']],
     ['float of a link', head?.float, FLOAT_KEYS],
-    ['assembled', JSON_BAIT.assembled, ['float', ...JUDGED, 'links', 'pins', 'total_fold_deg']],
+    ['assembled', JSON_BAIT.assembled, ['float', ...JUDGED, 'links', 'pins', 'total_fold_deg', 'reach']],
     ['another attitude', head?.other_attitudes[0], [...FLOAT_KEYS, ...OTHER_KEYS]],
     ['accuracy', head?.accuracy, ['mesh', 'solver']],
     ['error of the mesh', head?.accuracy.mesh, ['draft_mm', 'proud_mm', 'trim_deg', 'heel_deg', 'gm_mm']],
@@ -121,10 +121,31 @@ test('what is not worked out is null, never 0', () => {
     expect(part.float.sink_mm_s).toBeNull();
     expect(part.float.hump_g_mm).toBeNull();
   }
-  expect(JSON_BAIT.assembled.total_fold_deg).toBeNull();
-  expect(JSON_BAIT.assembled.pins).toEqual([
-    { x_mm: 56, shear_g: null, moment_g_mm: null, twist_g_mm: null, slop_deg: null, reach_deg: null },
+  expect(JSON_BAIT.assembled.pins).toMatchObject([
+    { x_mm: 56, shear_g: null, moment_g_mm: null, twist_g_mm: null, slop_deg: null },
   ]);
+  const noJoint = checkJson(makeCheckedBait({ hardware: { ...BAIT.hardware, pins: [] }, reach: makeReach([]) }));
+  expect(noJoint.assembled.total_fold_deg).toBeNull();
+});
+
+test('reach is in degrees, to port and to starboard, and the whole folds what its worse side does', () => {
+  const { pins, total_fold_deg, reach } = JSON_BAIT.assembled;
+  expect(pins[0]?.reach_deg[0]).toBeCloseTo(30, 12);
+  expect(pins[0]?.reach_deg[1]).toBeCloseTo(32, 12);
+  expect(total_fold_deg).toBeCloseTo(30, 12);
+  expect(reach.joints[0]).toMatchObject({ joint: 1, hinge: 'pin', x_mm: 56, play_mm: [-0.5, 0.5] });
+  expect(reach.joints[0]?.port).toMatchObject({ touches: ['face', 'face'], at_mm: [54, -9, -2] });
+  expect(reach.joints[0]?.least_deg[1]).toBeCloseTo(29, 12);
+  expect(reach.joints[0]?.most_deg[0]).toBeCloseTo(33, 12);
+  expect(reach.joints[0]?.without_coats_deg[1]).toBeCloseTo(33, 12);
+  expect(reach).toMatchObject({ turns_round: false, port: { far: null } });
+});
+
+test('far links are counted from 1, as makers do', () => {
+  const { joints, whole } = makeReach();
+  const port = { ...whole.port, far: { links: [0, 2] as const, at: [10, -4, 1] as const } };
+  const json = checkJson(makeCheckedBait({ reach: { joints, whole: { ...whole, port } } }));
+  expect(json.assembled.reach.port.far).toEqual({ links: [1, 3], at_mm: [10, -4, 1] });
 });
 
 test('other attitudes carry the hump from the first, and how many starts end there with its sampling error', () => {
@@ -179,7 +200,12 @@ test('the pins are listed from the nose, whichever link carries them', () => {
   const [pin] = BAIT.hardware.pins;
   if (pin === undefined) throw new Error('the plain bait has a pin');
   const pins = [{ ...pin, joint: 1, x: 90 }, pin];
-  const json = checkJson(makeCheckedBait({ hardware: { ...BAIT.hardware, pins } }));
+  const json = checkJson(
+    makeCheckedBait({
+      hardware: { ...BAIT.hardware, pins },
+      reach: makeReach([0, 1].map((joint) => makeJointReach({ joint }))),
+    }),
+  );
   expect(json.assembled.pins.map(({ x_mm }) => x_mm)).toEqual([56, 90]);
 });
 

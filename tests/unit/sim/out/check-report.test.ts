@@ -29,6 +29,7 @@ describe('the report on a bait', () => {
       'Whole bait, held straight',
       'Link 1 of 2, alone: head (0.0 to 59.0 mm)',
       'Link 2 of 2, alone: tail (61.0 to 120.0 mm)',
+      'Swing',
       'Other ways it can rest',
       'Hung',
       'Warnings',
