@@ -4,6 +4,10 @@ import { refloat } from './ballast/refloat.ts';
 import { settlePlan } from './ballast/settle.ts';
 import { type Aim, checkTarget, type TargetAnswer } from './ballast/target.ts';
 import { type BallastPlan, planBallast } from './ballast/whole.ts';
+import { type Assembled, assemble } from './chain/assemble.ts';
+import { type Folded, foldBait } from './chain/fold.ts';
+import type { YawRange } from './chain/hinge.ts';
+import { type JointedBait, jointedBait } from './chain/jointed-bait.ts';
 import type { Coat, Design, Hole, Link, Setup, Shop, Target, Wood } from './design/design.ts';
 import type { DesignFile } from './design/file.ts';
 import { evaluateDesign } from './design/validate.ts';
@@ -52,7 +56,7 @@ export interface Pipeline {
 /**
  * The recipe: design → setup, water, hull → links → hardware → sound → for each link mesh, solid, wetted, ledger,
  * float → assembled → target → walls → warnings; then, at full detail, what takes longer: for each link its plan and
- * what it forgives → ballast → planned → reach; for each link and for the whole accuracy and attitudes → all warnings. Each stage takes the parts it reads and no more, and remembers one call.
+ * what it forgives → ballast → planned → reach → jointed, folded; for each link and for the whole accuracy and attitudes → all warnings. Each stage takes the parts it reads and no more, and remembers one call.
  */
 export function createPipeline(): Pipeline {
   const bait = createBaitStages();
@@ -226,6 +230,12 @@ export function createPipeline(): Pipeline {
       sound,
     );
     yield { name: 'reach', link: null, outcome: reach };
+    const chain = bait.chain(trees, ledgers, allHung, water, links, joints, assembled);
+    const swings = part(reach, 'reach', yawRanges);
+    const jointed = bait.jointed(chain, swings);
+    yield { name: 'jointed', link: null, outcome: jointed };
+    const folded = bait.folded(chain, part(reach, 'reach', foldRanges));
+    yield { name: 'folded', link: null, outcome: folded };
 
     const accuracies: Outcome<Accuracy>[] = [];
     const rests: Outcome<Attitudes>[] = [];
@@ -261,6 +271,8 @@ export function createPipeline(): Pipeline {
       assembledAttitudes,
       tried,
       reach,
+      jointed,
+      folded,
     );
     yield { name: 'allWarnings', link: null, outcome: allWarnings };
   }
@@ -444,6 +456,30 @@ function createBaitStages() {
         length: Mm,
       ) => settlePlan({ ...shared, links, holes, target, linkTargets, length }),
     ),
+    chain: createStage(
+      ['wetted', 'ledger', 'hardware', 'water', 'links', 'design', 'assembled'],
+      (
+        trees: readonly LinkTrees[],
+        ledgers: readonly Ledger[],
+        hung: Hardware['hung'],
+        water: WaterAnswer,
+        links: readonly LinkSpec[],
+        joints: Design['joints'],
+        float: Float,
+      ): JointedBait | null =>
+        joints.length === 0 ? null : jointedBait({ trees, ledgers, hung, water, links, joints, float, drags: null }),
+      'whole',
+    ),
+    jointed: createStage(
+      ['assembled', 'reach'],
+      (bait: JointedBait | null, ranges: readonly YawRange[]): Assembled | null =>
+        bait && assemble(bait.chain, bait.start, ranges),
+    ),
+    folded: createStage(
+      ['assembled', 'reach'],
+      (bait: JointedBait | null, ranges: readonly YawRange[]): Folded | null =>
+        bait && foldBait(bait.chain, bait.start, ranges),
+    ),
     reach: createStage(
       ['hull', 'links', 'design', 'hardware', 'hardware', 'hardware', 'setup', 'sound'],
       (
@@ -466,7 +502,17 @@ function createBaitStages() {
       (...parts: TwoMeshes) => attitudesOf(...parts),
     ),
     allWarnings: createStage(
-      ['target', 'accuracy', 'attitudes', 'assembledAccuracy', 'assembledAttitudes', 'float', 'reach'],
+      [
+        'target',
+        'accuracy',
+        'attitudes',
+        'assembledAccuracy',
+        'assembledAttitudes',
+        'float',
+        'reach',
+        'reach',
+        'reach',
+      ],
       (
         parts: WarnParts,
         accuracies: readonly Accuracy[],
@@ -475,10 +521,14 @@ function createBaitStages() {
         attitudes: Attitudes,
         refloat: Refloat,
         reach: Reach,
+        jointed: Assembled | null,
+        folded: Folded | null,
       ) =>
         warnOfAll({
           parts,
           reach,
+          jointed,
+          folded,
           refloat,
           whole: { float: parts.assembled, accuracy, attitudes },
           links: parts.links.map(({ name }, i) => ({
@@ -573,6 +623,21 @@ function chooseSetup(setups: readonly Setup[], name: string | null): Setup {
   const known = setups.map((setup) => `"${setup.name}"`).join(', ');
   const message = `no setup is named "${name}"; there are ${known}`;
   throw new SimError([{ code: 'setup/unknown-name', path: 'setups', message, hint: 'choose one of these' }]);
+}
+
+/** How far each joint turns by itself. */
+function yawRanges({ joints }: Reach): readonly YawRange[] {
+  return joints.map(({ port, starboard }) => ({ port: port.angle, starboard: starboard.angle }));
+}
+
+/** How far each turns as all of them fold together: nose and tail may meet before. */
+function foldRanges({ joints, whole }: Reach): readonly YawRange[] {
+  const share = ({ fold, joints: all }: Reach['whole']['port']) => (all > 0 ? fold / all : 0);
+  const [toPort, toStarboard] = [share(whole.port), share(whole.starboard)];
+  return joints.map(({ port, starboard }) => ({
+    port: toPort * port.angle,
+    starboard: toStarboard * starboard.angle,
+  }));
 }
 
 function setupNumber(design: Outcome<Design>): (setup: Setup) => number {

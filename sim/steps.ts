@@ -4,6 +4,8 @@ import type { LinkPlan } from './ballast/plan.ts';
 import type { SettledPlan } from './ballast/settle.ts';
 import type { TargetAnswer } from './ballast/target.ts';
 import type { BallastPlan } from './ballast/whole.ts';
+import type { Assembled } from './chain/assemble.ts';
+import type { Folded } from './chain/fold.ts';
 import type { Design, Setup } from './design/design.ts';
 import type { Outcome } from './flow/outcome.ts';
 import type { Hull } from './hull/hull.ts';
@@ -53,6 +55,10 @@ export interface BaitAnswers {
   readonly planned: SettledPlan;
   /** Only at full detail. How far each joint swings before something touches, and the whole bait with them. */
   readonly reach: Reach;
+  /** Only at full detail. How the bait rests on its hinges, held straight and let go; null: it has no joints. */
+  readonly jointed: Assembled | null;
+  /** The same as it is folded to either side; null: it has no joints. */
+  readonly folded: Folded | null;
 }
 
 /** Answers about one link, by step name. */

@@ -24,6 +24,8 @@ export interface JointRest {
   readonly shift: readonly [Mm, Mm];
   readonly rise: Mm;
   readonly load: PinLoad;
+  /** How far its loops let it sag or lean; null: a single loop, which bears no moment. */
+  readonly slop: Radian | null;
   /** What it leans on. */
   readonly stops: readonly Stop[];
 }
@@ -164,6 +166,7 @@ export function assemblyOf(
       shift,
       rise,
       load: loads[j],
+      slop: slopOf(hinge),
       stops: stopsOf(hinge, state.joints[j], yaws === 'held' ? null : yaws[j]),
     };
   });
@@ -185,9 +188,8 @@ function stopsOf({ loops, room, rise, jam }: Hinge, state: JointState, reach: Ya
 }
 
 function frictionOf(hinge: Hinge): Radian | null {
-  const { bears } = slopOf(hinge);
   const apart = Math.max(...hinge.loops) - Math.min(...hinge.loops);
-  return bears ? Math.asin(Math.min(1, (2 * FRICTION * hinge.radius) / apart)) : null;
+  return apart > 0 ? Math.asin(Math.min(1, (2 * FRICTION * hinge.radius) / apart)) : null;
 }
 
 /**

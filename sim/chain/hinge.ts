@@ -82,7 +82,7 @@ function linkedHinge({ bore, wire, z }: LinkedEyes, x: Mm): Hinge {
 }
 
 /** How far loops let the links pitch or lean: room over half their distance. null: a single loop carries no moment. */
-export function slopOf({ loops, room, jam }: Hinge): { readonly slop: Radian; readonly bears: boolean } {
+export function slopOf({ loops, room, jam }: Hinge): Radian | null {
   const half = Math.max(...loops.map(Math.abs));
-  return half > 0 ? { slop: Math.min(jam, room / half), bears: true } : { slop: jam, bears: false };
+  return half > 0 ? Math.min(jam, room / half) : null;
 }

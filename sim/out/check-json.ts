@@ -12,6 +12,7 @@ import type { Warning } from '../warnings.ts';
 import { type LinkBallastJson, linkBallastJson, type WhatIfJson, whatIfJson } from './ballast/json.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
 import { type FloatJson, floatJson } from './float-json.ts';
+import { type JointedJson, jointedJson } from './joints/json.ts';
 import { type ReachJson, reachJson } from './reach-json.ts';
 
 /**
@@ -41,6 +42,8 @@ export interface CheckJson {
     /** How far it folds at all joints together, to the side to which it folds less; null: it has no joint. */
     readonly total_fold_deg: number | null;
     readonly reach: ReachJson;
+    /** null: it has no joints. */
+    readonly jointed: JointedJson | null;
   };
   readonly warnings: readonly WarningJson[];
   /** What becomes of the setup when one thing is different. */
@@ -138,10 +141,14 @@ export interface WarningJson {
 
 export interface PinJson {
   readonly x_mm: number;
-  readonly shear_g: null;
-  readonly moment_g_mm: null;
-  readonly twist_g_mm: null;
-  readonly slop_deg: null;
+  /** Held straight: what all that is forward of it displaces more than it weighs, in grams and about the pin. */
+  readonly shear_g: number | null;
+  /** Positive where it makes the bait sag. */
+  readonly moment_g_mm: number | null;
+  /** Positive where it turns the fore part starboard side down. */
+  readonly twist_g_mm: number | null;
+  /** How far its loops let it sag or lean; null: a single loop. */
+  readonly slop_deg: number | null;
   /** To port and to starboard: how far the aft link swings before something touches. */
   readonly reach_deg: readonly [number, number];
 }
@@ -160,11 +167,14 @@ export function checkJson(bait: CheckedBait): CheckJson {
       accuracy: accuracyJson(bait.assembledAccuracy),
       film: filmJson(bait.assembledAccuracy.film),
       air_in_slots_g: density * bait.links.reduce((sum, { wetted }) => sum + slotVolume(wetted), 0),
-      // held straight, every link stands as the whole bait does
-      links: bait.links.map(() => ({ up: bait.assembled.up, offset_mm: bait.assembled.offset })),
+      // held straight each link still sags and leans as far as the play of its joints lets it
+      links:
+        bait.jointed?.straight.links.map(({ up, offset }) => ({ up, offset_mm: offset })) ??
+        bait.links.map(() => ({ up: bait.assembled.up, offset_mm: bait.assembled.offset })),
       pins: bait.hardware.pins.toSorted((a, b) => a.joint - b.joint).map((pin) => pinJson(bait, pin)),
       total_fold_deg: totalFold(bait),
       reach: reachJson(bait.reach),
+      jointed: bait.jointed && jointedJson(bait.jointed, bait.folded),
     },
     warnings: bait.warnings.map(warningJson),
     what_ifs: bait.whatIfs.map(whatIfJson),
@@ -251,14 +261,15 @@ function lineJson(line: LedgerLine): LineJson {
   return { name: line.name, kind: line.kind, mass_g: line.mass, at_mm: line.at, source: line.source };
 }
 
-function pinJson({ reach }: CheckedBait, pin: PlacedPin): PinJson {
+function pinJson({ reach, jointed }: CheckedBait, pin: PlacedPin): PinJson {
+  const joint = jointed?.straight.joints[pin.joint];
   const { port, starboard } = reach.joints[pin.joint];
   return {
     x_mm: pin.x,
-    shear_g: null,
-    moment_g_mm: null,
-    twist_g_mm: null,
-    slop_deg: null,
+    shear_g: joint?.load.shear ?? null,
+    moment_g_mm: joint?.load.moment ?? null,
+    twist_g_mm: joint?.load.twist ?? null,
+    slop_deg: joint?.slop === undefined || joint.slop === null ? null : degreeFromRadian(joint.slop),
     reach_deg: [degreeFromRadian(port.angle), degreeFromRadian(starboard.angle)],
   };
 }

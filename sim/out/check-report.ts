@@ -16,6 +16,7 @@ import {
 } from '../units/format.ts';
 import { planWords, whatIfWords } from './ballast/words.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
+import { jointLines } from './joints/report.ts';
 import { humpWords, restWords } from './other-rest.ts';
 import { reachLines } from './reach-words.ts';
 import { type Column, textTable } from './table.ts';
@@ -32,6 +33,9 @@ export function checkReport(bait: CheckedBait): string {
     ['Whole bait, held straight', ...indented(baitLines(bait))],
     ...bait.links.map((link) => linkBlock(bait, link)),
     ...(bait.reach.joints.length === 0 ? [] : [['Swing', ...indented(reachLines(bait.reach))]]),
+    ...(bait.jointed === null || bait.folded === null
+      ? []
+      : [['Pins', ...indented(jointLines(bait.jointed, bait.folded))]]),
     ['Other ways it can rest', ...indented(otherLines(bait))],
     ['Hung', ...indented(hungLines(bait))],
     ['Warnings', ...indented(warningLines(bait))],

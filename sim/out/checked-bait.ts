@@ -3,6 +3,8 @@ import type { Forgiveness } from '../ballast/forgiveness.ts';
 import type { SettledPlan } from '../ballast/settle.ts';
 import type { TargetAnswer } from '../ballast/target.ts';
 import type { BallastPlan } from '../ballast/whole.ts';
+import type { Assembled } from '../chain/assemble.ts';
+import type { Folded } from '../chain/fold.ts';
 import type { Design, Setup } from '../design/design.ts';
 import type { Accuracy } from '../hydro/accuracy.ts';
 import type { Attitudes } from '../hydro/attitudes.ts';
@@ -31,6 +33,9 @@ export interface CheckedBait {
   readonly ballast: BallastPlan;
   readonly planned: SettledPlan;
   readonly reach: Reach;
+  /** null: it has no joints. */
+  readonly jointed: Assembled | null;
+  readonly folded: Folded | null;
   readonly whatIfs: readonly WhatIfRow[];
 }
 

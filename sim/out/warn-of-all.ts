@@ -1,3 +1,5 @@
+import type { Assembled } from '../chain/assemble.ts';
+import type { Folded } from '../chain/fold.ts';
 import type { Accuracy } from '../hydro/accuracy.ts';
 import type { Attitudes, OtherRest } from '../hydro/attitudes.ts';
 import type { Float } from '../hydro/float.ts';
@@ -6,6 +8,7 @@ import type { Gram } from '../units/brand.ts';
 import { formatMass } from '../units/format.ts';
 import { type Warning, WORDS_ALONE } from '../warnings.ts';
 import { humpWords, restWords } from './other-rest.ts';
+import { jointWarnings } from './warn/joints.ts';
 import { type Late, type Refloat, type WarnParts, WHOLE_BAIT } from './warn/parts.ts';
 import { reachWarnings } from './warn/reach.ts';
 import { warn } from './warn.ts';
@@ -21,19 +24,31 @@ export interface AllWarningParts {
   readonly parts: WarnParts;
   readonly refloat: Refloat;
   readonly reach: Reach;
+  /** null: the bait has no joints. */
+  readonly jointed: Assembled | null;
+  readonly folded: Folded | null;
   readonly whole: Judged;
   readonly links: readonly (Judged & { readonly name: string })[];
 }
 
 /**
- * All warnings, worst first: where the film of the water decides, no number of the bait stands; then joints that swing
- * little, what was found before, now with the decimals that are meant and with cures; then the links alone, and the other ways it can come to rest.
+ * All warnings, worst first: where the film of the water decides, no number of the bait stands; then joints that
+ * make it roll, curl or sag, and those that swing little, what was found before, now with the decimals that are meant and with cures; then the links alone, and the other ways it can come to rest.
  */
-export function warnOfAll({ parts, refloat, reach, whole, links }: AllWarningParts): readonly Warning[] {
+export function warnOfAll({
+  parts,
+  refloat,
+  reach,
+  jointed,
+  folded,
+  whole,
+  links,
+}: AllWarningParts): readonly Warning[] {
   const alone = links.length > 1 ? links : [];
   const meant = { links: links.map(({ accuracy }) => accuracy.digits), whole: whole.accuracy.digits };
   return [
     ...filmWarnings(whole),
+    ...jointWarnings(parts, jointed, folded),
     ...reachWarnings(parts, reach),
     ...warn(parts, { meant, refloat: clearOfFilm(whole, refloat) }),
     ...linkFilmWarnings(alone),

@@ -58,6 +58,8 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
     ballast: present(bait.ballast),
     planned: present(bait.planned),
     reach: present(bait.reach),
+    jointed: present(bait.jointed),
+    folded: present(bait.folded),
     whatIfs: present(bait.whatIfs),
   };
 }

@@ -169,7 +169,16 @@ const PICTURE = ['links', 'hardware', 'assembled'] as const;
 const WITH_PICTURE = ['walls'] as const;
 const LINK_PARTS = ['mesh', 'solid', 'wetted', 'ledger', 'float'] as const;
 /** What comes after the picture. */
-const BAIT_LATER = ['assembledAccuracy', 'assembledAttitudes', 'ballast', 'planned', 'reach', 'whatIfs'] as const;
+const BAIT_LATER = [
+  'assembledAccuracy',
+  'assembledAttitudes',
+  'ballast',
+  'planned',
+  'reach',
+  'jointed',
+  'folded',
+  'whatIfs',
+] as const;
 const LINK_LATER = ['accuracy', 'attitudes', 'plan', 'forgiveness', 'cures'] as const;
 
 function nextLastGood(before: LastGood, { bait, links }: Run): LastGood {

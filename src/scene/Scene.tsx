@@ -17,7 +17,7 @@ import { disposeLooks, makeLooks, paintLooks } from './looks.ts';
 import { Marks } from './Marks.tsx';
 import { MotionDriver } from './MotionDriver.tsx';
 import { makeShared } from './materials.ts';
-import { createMotion } from './motion.ts';
+import { createMotion, type Motion } from './motion.ts';
 import { PictureTaker } from './PictureTaker.tsx';
 import { Posed } from './Posed.tsx';
 import { readPalette } from './palette.ts';
@@ -101,7 +101,7 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
   useWaterlineNote(waterline);
   return (
     <TubContext value={tub}>
-      <MotionDriver pose={picture.pose} still={still} />
+      <MotionDriver motion={tub.motion} pose={picture.pose} still={still} />
       <SpreadDriver apart={apart} still={still} />
       <CameraStand room={room} sheet={sheet} />
       <PictureTaker />
@@ -173,7 +173,7 @@ function useWaterlineNote(waterline: number): void {
 }
 
 /** Materials and motion of this tub, in the sheet's colours by day and by night. */
-function useTubParts(): Tub {
+function useTubParts(): Tub & { readonly motion: Motion } {
   const gl = useThree((state) => state.gl);
   const invalidate = useThree((state) => state.invalidate);
   const tub = useMemo(() => {

@@ -12,16 +12,20 @@ export interface Pose {
 /** Called with world from body whenever the picture's pose has changed. */
 export type PoseListener = (worldFromBody: Matrix4) => void;
 
-/** The pose that is drawn, on its way to the pose that was found. */
-export interface Motion {
+/** Something on its way, with those that draw by it. */
+export interface Moving {
   /** World from body as drawn now; rewritten in place. */
   readonly matrix: Matrix4;
-  /** Sets out for a pose; the first one, and any while still, is taken up at once. */
-  aim(pose: Pose, now_ms: number, still: boolean): void;
   /** Moves on to a time; true while there is more to come. */
   step(now_ms: number): boolean;
   /** Calls back at once and at every move; the answer ends that. */
   listen(listener: PoseListener): () => void;
+}
+
+/** The pose that is drawn, on its way to the pose that was found. */
+export interface Motion extends Moving {
+  /** Sets out for a pose; the first one, and any while still, is taken up at once. */
+  aim(pose: Pose, now_ms: number, still: boolean): void;
 }
 
 /** Two ups that nearly oppose each other have no way between them: the pose jumps. */

@@ -2,13 +2,14 @@ import { createContext, useContext } from 'react';
 import type { Spread } from './apart.ts';
 import type { Looks } from './looks.ts';
 import type { Shared } from './materials.ts';
-import type { Motion } from './motion.ts';
+import type { Moving } from './motion.ts';
 
 /** What everything in one tub shares. */
 export interface Tub {
   readonly shared: Shared;
   readonly looks: Looks;
-  readonly motion: Motion;
+  /** Of the body that a part of the scene stands on: the bait in one piece, or one of its links. */
+  readonly motion: Moving;
   readonly spread: Spread;
 }
 

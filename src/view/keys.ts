@@ -4,7 +4,9 @@ import {
   pullApart,
   show,
   toggleCut,
+  toggleFold,
   toggleKeepOuts,
+  toggleLetGo,
   toggleMetacentre,
   viewStore,
 } from './view.ts';
@@ -18,11 +20,13 @@ export const CAMERA_KEYS: Readonly<Record<Exclude<Camera, 'free'>, string>> = {
   below: 'b',
 };
 
-/** The keys that pull the links apart, mark the metacentre, cut away and draw keep-outs; the same keys undo it. */
+/** The keys that pull links apart, mark the metacentre, cut away, draw keep-outs, fold and let go; the same keys undo it. */
 export const APART_KEY = 'a';
 export const METACENTRE_KEY = 'm';
 export const CUT_KEY = 'c';
 export const KEEP_OUTS_KEY = 'k';
+export const FOLD_KEY = 'j';
+export const LET_GO_KEY = 'l';
 
 const CAMERAS = new Map(Object.entries(CAMERA_KEYS).map(([camera, key]) => [key, camera as Camera]));
 
@@ -32,7 +36,7 @@ const TAKES_TYPING =
 
 /**
  * Single keys: 1 to 9 show one link, 0 or Escape the whole bait, letters look from where CAMERA_KEYS says, M marks the
- * metacentre, C cuts away, K draws where no lead may go, A pulls apart.
+ * metacentre, C cuts away, K draws where no lead may go, A pulls apart, J folds the joints, L lets them go.
  */
 export function keyShortcut(event: KeyboardEvent, linkCount: number): void {
   if (event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
@@ -47,6 +51,10 @@ export function keyShortcut(event: KeyboardEvent, linkCount: number): void {
   if (pressed === KEEP_OUTS_KEY) toggleKeepOuts();
   const { shown, apart } = viewStore.getState();
   if (pressed === APART_KEY && shown === 'whole' && linkCount > 1) pullApart(!apart);
+  if (shown === 'whole' && linkCount > 1) {
+    if (pressed === FOLD_KEY) toggleFold();
+    if (pressed === LET_GO_KEY) toggleLetGo();
+  }
   const link = /^[1-9]$/.test(event.key) ? Number(event.key) - 1 : null;
   if (link !== null && link < linkCount) show(link);
 }

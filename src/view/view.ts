@@ -33,8 +33,15 @@ export interface View {
   readonly keepOuts: boolean;
   /** Where the bait is cut away, in mm to starboard of its centre plane: wood nearer to the viewer is gone. null: whole. */
   readonly cut: number | null;
+  /**
+   * How the whole bait's joints stand: null straight, in one piece; 'loose' let go; a number folded, by that share of what
+   * they reach, to starboard or (less than nothing) to port.
+   */
+  readonly bend: Bend;
   readonly sheet: Sheet;
 }
+
+export type Bend = null | 'loose' | number;
 
 export const viewStore = createStore<View>()(() => ({
   shown: 'whole',
@@ -47,6 +54,7 @@ export const viewStore = createStore<View>()(() => ({
   metacentre: false,
   keepOuts: false,
   cut: null,
+  bend: null,
   sheet: { scale: 4, left: 24 },
 }));
 
@@ -82,6 +90,21 @@ export function cutAt(cut: number): void {
 /** Where a body of this width is cut: a plane set on a wider one stays within it. */
 export function cutWithin(cut: number, width: number): number {
   return Math.min(width / 2, Math.max(-width / 2, cut));
+}
+
+/** Folds the bait at its joints under a slider, from straight, or stretches it again. */
+export function toggleFold(): void {
+  viewStore.setState(({ bend }) => ({ bend: typeof bend === 'number' ? null : 0 }));
+}
+
+/** Lets the joints go, so that the bait curls if it does so by itself, or holds it straight again. */
+export function toggleLetGo(): void {
+  viewStore.setState(({ bend }) => ({ bend: bend === 'loose' ? null : 'loose' }));
+}
+
+/** Folds by a share of what the joints reach, -1 to 1. */
+export function foldTo(share: number): void {
+  viewStore.setState({ bend: Math.min(1, Math.max(-1, share)) });
 }
 
 export function lookFrom(camera: Camera): void {

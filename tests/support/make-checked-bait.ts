@@ -1,5 +1,7 @@
 import type { WhatIfRow } from '../../sim/ballast/advised.ts';
 import type { LinkPlan } from '../../sim/ballast/plan.ts';
+import type { Assembled, Assembly, JointRest } from '../../sim/chain/assemble.ts';
+import type { Folded, FoldWay } from '../../sim/chain/fold.ts';
 import { evaluateDesign } from '../../sim/design/validate.ts';
 import type { Accuracy } from '../../sim/hydro/accuracy.ts';
 import type { Attitudes, OtherRest } from '../../sim/hydro/attitudes.ts';
@@ -139,6 +141,59 @@ export function makeReach(joints: readonly JointReach[] = [makeJointReach()]): R
   return { joints, whole: { port: fold('port'), starboard: fold('starboard'), turnsRound: false } };
 }
 
+/** A joint that is straight and carries nothing. Fields given replace these. */
+export function makeJointRest(changes: Partial<JointRest> = {}): JointRest {
+  return {
+    yaw: 0,
+    sag: 0,
+    lean: 0,
+    shift: [0, 0],
+    rise: 0,
+    load: { shear: 0, moment: 0, twist: 0 },
+    slop: Math.PI / 90,
+    stops: [],
+    ...changes,
+  };
+}
+
+/** Two links that rest level. Fields given replace these. */
+export function makeAssembly(changes: Partial<Assembly> = {}): Assembly {
+  const link = { up: [0, 0, 1], offset: 12, trim: 0, heel: 0 } as const;
+  return {
+    links: [link, link],
+    joints: [makeJointRest()],
+    poses: [],
+    energy: -100,
+    converged: true,
+    passes: 9,
+    ...changes,
+  };
+}
+
+/** A bait that stays straight. Fields given replace these. */
+export function makeJointed(changes: Partial<Assembled> = {}): Assembled {
+  return { straight: makeAssembly(), loose: null, yawCurve: 0, friction: [Math.PI / 60], ...changes };
+}
+
+/** A bait that is folded through half a right angle and heels by so much at most, in radians. */
+export function makeFolded(heel = 0): Folded {
+  const way = (sign: number): FoldWay => {
+    const at = (share: number) => ({
+      share,
+      fold: (share * Math.PI) / 4,
+      bait: makeAssembly(),
+      heel: sign * share * heel,
+    });
+    const rolls = Math.abs(heel) > Math.PI / 6;
+    return {
+      points: [0, 0.5, 1].map(at),
+      most: { fold: Math.PI / 4, heel: sign * heel },
+      rollsFrom: rolls ? Math.PI / 4 : null,
+    };
+  };
+  return { port: way(1), starboard: way(-1) };
+}
+
 /**
  * The plain bait of two links with answers written down by hand, no two of them alike, so that a report shows which
  * answer stands where. They do not follow from each other.
@@ -246,6 +301,8 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
       holes: [],
     },
     reach: makeReach(),
+    jointed: makeJointed(),
+    folded: makeFolded(),
     whatIfs: [],
     warnings: [
       {

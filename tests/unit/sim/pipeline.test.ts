@@ -44,7 +44,7 @@ describe('the recipe', () => {
     const steps = [...createPipeline().steps(PLAIN_DESIGN, { setup: null, detail: 'full' })].map(nameOf);
     expect(steps.slice(steps.indexOf('warnings') + 1)).toEqual([
       ...[0, 1].flatMap((i) => [`${i}/plan`, `${i}/forgiveness`]),
-      ...['ballast', 'planned', 'reach'],
+      ...['ballast', 'planned', 'reach', 'jointed', 'folded'],
       ...[0, 1].flatMap((i) => [`${i}/accuracy`, `${i}/attitudes`]),
       ...['assembledAccuracy', 'assembledAttitudes', 'allWarnings'],
     ]);

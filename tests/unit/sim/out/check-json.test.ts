@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type CheckJson, checkJson } from '../../../../sim/out/check-json.ts';
-import { makeCheckedBait, makeJointReach, makeReach, makeWhatIf } from '../../../support/make-checked-bait.ts';
+import { makeCheckedBait, makeJointReach, makeAssembly, makeJointed, makeJointRest, makeReach, makeWhatIf } from '../../../support/make-checked-bait.ts';
 
 const BAIT = makeCheckedBait({ whatIfs: [makeWhatIf({ lead: { mass: 6.2, change: 0.7 } })] });
 const JSON_BAIT = JSON.parse(JSON.stringify(checkJson(BAIT))) as CheckJson;
@@ -14,6 +14,11 @@ const FLOAT_KEYS = [
 const JUDGED = ['other_attitudes', 'accuracy', 'film', 'air_in_slots_g'];
 const BALLAST_KEYS = [
   ...['name', 'need', 'state', 'holes', 'lead_g', 'left', 'fill_last', 'cannot', 'cures', 'float', 'forgiveness'],
+];
+const JOINTED_KEYS = ['straight', 'let_go', 'yaw_curvature_g_mm', 'friction_deg', 'folded'];
+const JOINT_KEYS = [
+  ...['yaw_deg', 'sag_deg', 'lean_deg', 'shift_mm', 'rise_mm'],
+  ...['shear_g', 'moment_g_mm', 'twist_g_mm', 'stops'],
 ];
 const OTHER_KEYS = ['hump_back_g_mm', 'starts_percent', 'starts_error_percent', 'mirror_of'];
 
@@ -33,7 +38,11 @@ describe('the keys of check --json', () => {
     ['ledger', head?.ledger[0], ['name', 'kind', 'mass_g', 'at_mm', 'source']],
     ['target', head?.target, ['up', 'offset_mm', 'net_wet_g']],
     ['float of a link', head?.float, FLOAT_KEYS],
-    ['assembled', JSON_BAIT.assembled, ['float', ...JUDGED, 'links', 'pins', 'total_fold_deg', 'reach']],
+    ['assembled', JSON_BAIT.assembled, ['float', ...JUDGED, 'links', 'pins', 'total_fold_deg', 'reach', 'jointed']],
+    ['its joints in play', JSON_BAIT.assembled.jointed, JOINTED_KEYS],
+    ['held straight', JSON_BAIT.assembled.jointed?.straight, ['links', 'joints', 'converged']],
+    ['a joint there', JSON_BAIT.assembled.jointed?.straight.joints[0], JOINT_KEYS],
+    ['a fold', JSON_BAIT.assembled.jointed?.folded?.port, ['points', 'rolls_from_deg']],
     ['another attitude', head?.other_attitudes[0], [...FLOAT_KEYS, ...OTHER_KEYS]],
     ['accuracy', head?.accuracy, ['mesh', 'solver']],
     ['error of the mesh', head?.accuracy.mesh, ['draft_mm', 'proud_mm', 'trim_deg', 'heel_deg', 'gm_mm']],
@@ -121,11 +130,15 @@ test('what is not worked out is null, never 0', () => {
     expect(part.float.sink_mm_s).toBeNull();
     expect(part.float.hump_g_mm).toBeNull();
   }
-  expect(JSON_BAIT.assembled.pins).toMatchObject([
-    { x_mm: 56, shear_g: null, moment_g_mm: null, twist_g_mm: null, slop_deg: null },
-  ]);
-  const noJoint = checkJson(makeCheckedBait({ hardware: { ...BAIT.hardware, pins: [] }, reach: makeReach([]) }));
+  const joint = makeJointRest({ load: { shear: 0.4, moment: -13, twist: 2 }, slop: null });
+  const bearing = checkJson(makeCheckedBait({ jointed: makeJointed({ straight: makeAssembly({ joints: [joint] }) }) }));
+  const loads = { shear_g: 0.4, moment_g_mm: -13, twist_g_mm: 2, slop_deg: null };
+  expect(bearing.assembled.pins).toMatchObject([{ x_mm: 56, ...loads }]);
+  expect(bearing.assembled.jointed?.let_go).toBeNull();
+  const jointless = { reach: makeReach([]), jointed: null, folded: null };
+  const noJoint = checkJson(makeCheckedBait({ hardware: { ...BAIT.hardware, pins: [] }, ...jointless }));
   expect(noJoint.assembled.total_fold_deg).toBeNull();
+  expect(noJoint.assembled.jointed).toBeNull();
 });
 
 test('reach is in degrees, to port and to starboard, and the whole folds what its worse side does', () => {

@@ -30,6 +30,7 @@ describe('the report on a bait', () => {
       'Link 1 of 2, alone: head (0.0 to 59.0 mm)',
       'Link 2 of 2, alone: tail (61.0 to 120.0 mm)',
       'Swing',
+      'Pins',
       'Other ways it can rest',
       'Hung',
       'Warnings',

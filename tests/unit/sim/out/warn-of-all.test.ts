@@ -1,7 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { OtherRest } from '../../../../sim/hydro/attitudes.ts';
 import { type AllWarningParts, warnOfAll } from '../../../../sim/out/warn-of-all.ts';
-import { makeAccuracy, makeAttitudes, makeFloat, makeReach } from '../../../support/make-checked-bait.ts';
+import {
+  makeAccuracy,
+  makeAttitudes,
+  makeFloat,
+  makeFolded,
+  makeJointed,
+  makeReach,
+} from '../../../support/make-checked-bait.ts';
 import { quietWarnParts } from '../../../support/quiet-warn-parts.ts';
 
 const QUIET = { float: makeFloat(), accuracy: makeAccuracy(), attitudes: makeAttitudes() };
@@ -17,9 +24,10 @@ const OVER: OtherRest = {
 
 function said(changes: Partial<AllWarningParts>): readonly (readonly [string, string, string])[] {
   const links = ['head', 'tail'].map((name) => ({ name, ...QUIET }));
-  return warnOfAll({ parts: quietWarnParts(), refloat, reach: makeReach(), whole: QUIET, links, ...changes }).map(
-    (one) => [one.code, one.where, one.text],
-  );
+  return warnOfAll({
+    ...{ parts: quietWarnParts(), refloat, reach: makeReach(), jointed: makeJointed(), folded: makeFolded() },
+    ...{ whole: QUIET, links, ...changes },
+  }).map((one) => [one.code, one.where, one.text]);
 }
 
 const MISSED = quietWarnParts({
@@ -51,7 +59,8 @@ describe('the film', () => {
   });
 
   test('has what is left to hanging for its number, and its own pull for its limit', () => {
-    const [film] = warnOfAll({ parts: quietWarnParts(), refloat, reach: makeReach(), whole: CLOSE, links: [] });
+    const alone = { jointed: null, folded: null, whole: CLOSE, links: [] };
+    const [film] = warnOfAll({ parts: quietWarnParts(), refloat, reach: makeReach(), ...alone });
     expect(film).toMatchObject({ at: null, number: 1.5, limit: 2, unit: 'g', fix: null });
   });
 
