@@ -11,6 +11,7 @@ import { dot, type Vec3 } from '../numerics/vec3.ts';
 import { EPOXY } from '../tables/finishes.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import type { Gram, GramMm, GramPerMm3, Mm, Radian } from '../units/brand.ts';
+import { radianFromDegree } from '../units/convert.ts';
 import { type Need, needOf, placeOf } from './need.ts';
 import { type Lane, type Offer, offersOf, pairsOf } from './room.ts';
 import { type Filling, LEAD_G, mostLead, type Pattern, searchHoles } from './search.ts';
@@ -82,7 +83,7 @@ export interface LinkPlan {
 
 /** Why a link cannot be ballasted to its aim on its own. */
 export type Obstacle =
-  /** It is over its weight without any lead. */
+  /** It is over its weight without any lead; by next to nothing: it is right, but out of level. */
   | { readonly kind: 'too-heavy'; readonly over: Gram }
   /** Out of level, and so near its weight that no lead can be added to level it. */
   | { readonly kind: 'no-weight-left'; readonly net: Gram; readonly moment: GramMm }
@@ -98,8 +99,10 @@ export type Obstacle =
 /** So little lead is one small piece, and that has to stand where it levels the link to the millimetre. */
 const LITTLE_G: Gram = 3 * LEAD_G;
 /** Weight that the scale does not show. */
-const ENOUGH_G: Gram = 0.1;
+export const ENOUGH_G: Gram = 0.1;
 const LEVEL_RAD: Radian = 0.005;
+/** Heel that a float test does not show. Common practice. */
+const UPRIGHT_RAD: Radian = radianFromDegree(2);
 
 /**
  * Plans a link's ballast. carried: weight and moment about the need's point that it is to bring besides its own, for a
@@ -133,7 +136,9 @@ export function planLink(
     last: null,
   };
   const off = Math.atan2(need.moment.along, need.stiffness.trim);
-  if (Math.abs(need.net) <= ENOUGH_G && Math.abs(off) <= LEVEL_RAD && need.stiffness.heel > 0) {
+  const heel = Math.atan2(need.moment.across, need.stiffness.heel);
+  // one that does not stand has a heel of more than 90 degrees
+  if (Math.abs(need.net) <= ENOUGH_G && Math.abs(off) <= LEVEL_RAD && Math.abs(heel) <= UPRIGHT_RAD) {
     return { ...plain, state: 'enough', left: { trim: off, net: need.net }, why: null };
   }
   const cannot = (why: Obstacle): LinkPlan => ({ ...plain, state: 'cannot', why });

@@ -158,6 +158,22 @@ describe('a link that needs no ballast', () => {
     expect(more.state).not.toBe('enough');
   });
 
+  test('has not enough where it lies over to one side by more than a float test lets pass', () => {
+    const leaning = (y_mm: number): Wish => ({
+      ...EVEN,
+      fittings: [...(EVEN.fittings ?? []), { name: 'rattle', x_mm: 60, y_mm, z_mm: 0, mass_g: 2, outside_mm3: 0 }],
+    });
+    for (const [y, state] of [
+      [0.5, 'enough'],
+      [4, 'cannot'],
+    ] as const) {
+      const { netWet, heel } = floatOf(bareBait({ ...leaning(y), setup: hung(0) }));
+      const [plan] = planOf(bareBait({ ...leaning(y), setup: hung(netWet) }));
+      expect([y, heel > radianFromDegree(2)]).toEqual([y, state === 'cannot']);
+      expect([y, plan.state]).toEqual([y, state]);
+    }
+  });
+
   test('loses the holes that it has, unless they are done', () => {
     const done = holeEntry({ name: 'done', x_mm: 60, lead: { of: 'shot in epoxy', mass_g: 0.4 }, done: true });
     const bare = bareBait({ ...EVEN, setup: { ...hung(0), holes: [done] } });
