@@ -3,6 +3,7 @@ import type { Hull } from '../hull/hull.ts';
 import { bodyOf } from '../hydro/bait-body.ts';
 import type { LinkTrees } from '../hydro/link-tree.ts';
 import { type LinkSpec, ownerAt } from '../links/cut.ts';
+import { fillHole, holeMouth } from '../mass/hole.ts';
 import { keepOutsOf } from '../mass/keep-out.ts';
 import { type Ledger, writeLedger } from '../mass/ledger.ts';
 import type { FixedHardware, PlacedHung } from '../mass/placed.ts';
@@ -157,6 +158,7 @@ export function planLink(
     return cannot(obstacleOf(lanes, need, place, filling));
   }
   const holes = numbered(holesOf(pattern, filling.plug), spec.name, takenNames(kept));
+  if (Math.abs(heelWith(bait, parts, holes)) > UPRIGHT_RAD) return cannot({ kind: 'not-level' });
   return {
     ...plain,
     state: 'planned',
@@ -167,6 +169,19 @@ export function planLink(
     last: lastOf(pattern, holes, need),
     why: null,
   };
+}
+
+/**
+ * Heel by its slopes at the aim, starboard down positive, that a link with these holes keeps: they stand in one row on whole
+ * half millimetres, and what that leaves tips one that hardly stands right over. The lead lies as low as it goes, so no other
+ * holes would hold it up better.
+ */
+function heelWith(bait: BaitParts, parts: LinkParts, holes: readonly Hole[]): Radian {
+  const kept = keptHardware(parts.hardware);
+  const placed = holes.map((hole) => fillHole(holeMouth(bait.hull, hole), hole, parts.spec.index));
+  const ledger = ledgerWith(bait, parts, { ...kept, holes: [...kept.holes, ...placed] });
+  const { moment, stiffness } = needOf(bodyOf([parts.trees], [ledger], parts.hung, bait.water), parts.aim);
+  return -Math.atan2(moment.across, stiffness.heel);
 }
 
 /** Where holes may go in a link, and where lead that balances it across would stand. */
