@@ -27,7 +27,6 @@ export default defineConfig({
       // random designs: the number of runs is set from outside, and a busy machine is slow
       project('property', { testTimeout: 30 * MINUTE_MS, ...TOGETHER }),
       project('reference', { testTimeout: MINUTE_MS, ...TOGETHER }),
-      project('golden', { testTimeout: MINUTE_MS }),
       project('arch', { testTimeout: MINUTE_MS }),
       // after all others: a software-drawn page wants a core to itself
       project('e2e', {

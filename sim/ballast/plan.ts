@@ -3,6 +3,7 @@ import type { Hull } from '../hull/hull.ts';
 import { bodyOf } from '../hydro/bait-body.ts';
 import type { LinkTrees } from '../hydro/link-tree.ts';
 import { type LinkSpec, ownerAt } from '../links/cut.ts';
+import { fillHole, holeMouth } from '../mass/hole.ts';
 import { keepOutsOf } from '../mass/keep-out.ts';
 import { type Ledger, writeLedger } from '../mass/ledger.ts';
 import type { FixedHardware, PlacedHung } from '../mass/placed.ts';
@@ -11,6 +12,7 @@ import { dot, type Vec3 } from '../numerics/vec3.ts';
 import { EPOXY } from '../tables/finishes.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import type { Gram, GramMm, GramPerMm3, Mm, Radian } from '../units/brand.ts';
+import { radianFromDegree } from '../units/convert.ts';
 import { type Filling, LEAD_G, mostLead } from './drilling.ts';
 import { type Need, needOf, placeOf } from './need.ts';
 import { type Lane, type Offer, offersOf, pairsOf } from './room.ts';
@@ -83,7 +85,7 @@ export interface LinkPlan {
 
 /** Why a link cannot be ballasted to its aim on its own. */
 export type Obstacle =
-  /** It is over its weight without any lead. */
+  /** It is over its weight without any lead; by next to nothing: it is right, but out of level. */
   | { readonly kind: 'too-heavy'; readonly over: Gram }
   /** Out of level, and so near its weight that no lead can be added to level it. */
   | { readonly kind: 'no-weight-left'; readonly net: Gram; readonly moment: GramMm }
@@ -99,8 +101,10 @@ export type Obstacle =
 /** So little lead is one small piece, and that has to stand where it levels the link to the millimetre. */
 const LITTLE_G: Gram = 3 * LEAD_G;
 /** Weight that the scale does not show. */
-const ENOUGH_G: Gram = 0.1;
+export const ENOUGH_G: Gram = 0.1;
 const LEVEL_RAD: Radian = 0.005;
+/** Heel that a float test does not show. Common practice. */
+const UPRIGHT_RAD: Radian = radianFromDegree(2);
 
 /**
  * Plans a link's ballast. carried: weight and moment about the need's point that it is to bring besides its own, for a
@@ -134,7 +138,9 @@ export function planLink(
     last: null,
   };
   const off = Math.atan2(need.moment.along, need.stiffness.trim);
-  if (Math.abs(need.net) <= ENOUGH_G && Math.abs(off) <= LEVEL_RAD && need.stiffness.heel > 0) {
+  const heel = Math.atan2(need.moment.across, need.stiffness.heel);
+  // one that does not stand has a heel of more than 90 degrees
+  if (Math.abs(need.net) <= ENOUGH_G && Math.abs(off) <= LEVEL_RAD && Math.abs(heel) <= UPRIGHT_RAD) {
     return { ...plain, state: 'enough', left: { trim: off, net: need.net }, why: null };
   }
   const cannot = (why: Obstacle): LinkPlan => ({ ...plain, state: 'cannot', why });
@@ -153,6 +159,7 @@ export function planLink(
     return cannot(obstacleOf(lanes, need, place, filling));
   }
   const holes = numbered(holesOf(pattern, filling.plug), spec.name, takenNames(kept));
+  if (Math.abs(heelWith(bait, parts, holes)) > UPRIGHT_RAD) return cannot({ kind: 'not-level' });
   return {
     ...plain,
     state: 'planned',
@@ -163,6 +170,19 @@ export function planLink(
     last: lastOf(pattern, holes, need),
     why: null,
   };
+}
+
+/**
+ * Heel by its slopes at the aim, starboard down positive, that a link with these holes keeps: they stand in one row on whole
+ * half millimetres, and what that leaves tips one that hardly stands right over. The lead lies as low as it goes, so no other
+ * holes would hold it up better.
+ */
+function heelWith(bait: BaitParts, parts: LinkParts, holes: readonly Hole[]): Radian {
+  const kept = keptHardware(parts.hardware);
+  const placed = holes.map((hole) => fillHole(holeMouth(bait.hull, hole), hole, parts.spec.index));
+  const ledger = ledgerWith(bait, parts, { ...kept, holes: [...kept.holes, ...placed] });
+  const { moment, stiffness } = needOf(bodyOf([parts.trees], [ledger], parts.hung, bait.water), parts.aim);
+  return -Math.atan2(moment.across, stiffness.heel);
 }
 
 /** Where holes may go in a link, and where lead that balances it across would stand. */

@@ -60,7 +60,7 @@ export function searchHoles(
   { spare = Number.POSITIVE_INFINITY, likes = [] }: Wishes = {},
 ): Pattern | null {
   const bestWithin = (among: readonly Offer[], trim: Radian, goal: Goal) =>
-    bestOfEach(among, need, filling, { trim, spare, effort: { left: MOST_WAYS } }, goal);
+    bestOfEach(among, need, filling, { trim, spare, efforts: freshEfforts() }, goal);
   // whether there is any plan is soon told, and where there is none the finer search is spared
   if (bestWithin(offers, TRIM_STEPS[2], 'any').every((pattern) => pattern === null)) return null;
   const liked = offersLike(offers, likes);
@@ -97,14 +97,19 @@ function offersLike(offers: readonly Offer[], likes: readonly Hole[]): readonly 
 interface Within {
   readonly trim: Radian;
   readonly spare: Gram;
-  readonly effort: { left: number };
+  /** For one hole, for two and for three: many ways to place three must not keep two from being found. */
+  readonly efforts: readonly { left: number }[];
 }
 
 /**
- * Ways to share lead that are tried for one answer, half a second of them. Of the demos the head of Millpond comes nearest,
+ * Ways to share lead that are tried for each number of holes, half a second of them. Of the demos the head of Millpond comes nearest,
  * with 60 g and 0.7 million; of a link that comes to it the best that was found stands.
  */
 const MOST_WAYS = 4_000_000;
+
+function freshEfforts(): Within['efforts'] {
+  return Array.from({ length: MOST_HOLES }, () => ({ left: MOST_WAYS }));
+}
 
 /** The lowest pattern of each number of holes, or the first that is found at all. */
 type Goal = 'lowest' | 'any';
@@ -168,11 +173,12 @@ function lowestOf(
   cut: Cut,
   need: Need,
   count: number,
-  { trim, spare, effort }: Within,
+  { trim, spare, efforts }: Within,
   known: Pattern | null,
   goal: Goal,
 ): Pattern | null {
   const { seats, unit, lane } = cut;
+  const effort = efforts[count - 1];
   const base = dot(need.about, need.up);
   const [slackShare, far] = [Math.tan(trim), seats.length];
   let best = known;

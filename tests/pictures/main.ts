@@ -5,7 +5,7 @@ import { launch } from '../support/browser.ts';
 import { serveApp } from '../support/serve-app.ts';
 
 /** The page as the README shows it, and a sheet of every demo bait from everywhere, to be looked over by eye. */
-const README_PICTURE = 'tests/golden/pictures/slate-shad-140.png';
+const README_PICTURE = 'tests/pictures/slate-shad-140.png';
 const SHEET_FOLDER = 'dist/pictures';
 
 /** What is done to the page before each column's picture, by its own keys; what is undone after it. */

@@ -32,6 +32,18 @@ interface Bait {
   readonly berths: readonly (readonly [number, number])[];
 }
 
+/** How a random bait is built. */
+export interface Build {
+  readonly length: readonly [number, number];
+  /** Height over length, and width over height: least and most. */
+  readonly tallness: readonly [number, number];
+  readonly leanness: readonly [number, number];
+  /** Most links. */
+  readonly links: number;
+}
+
+const ANY_BUILD: Build = { length: [60, 300], tallness: [0.15, 0.45], leanness: [0.35, 1], links: 5 };
+
 /** Whatever a maker writes beside a design: signs of several planes, lines, tabs. */
 const NOTES = ['', 'first coat runs at the tail', 'weighed twice:\n\t41.2 g\n\t41.3 g', '½ oz → № 7, höher! 🪵'];
 
@@ -45,8 +57,8 @@ const HINGE_MM = 16;
  * mostly to the stretches between hinges, but nothing is measured against the skin: many of these baits can be
  * made, and many cannot.
  */
-export function arbitraryDesignFile(): fc.Arbitrary<DesignFile> {
-  return bait().chain((size) =>
+export function arbitraryDesignFile(build: Build = ANY_BUILD): fc.Arbitrary<DesignFile> {
+  return bait(build).chain((size) =>
     hangers(size).chain((eyes) =>
       fc
         .record({
@@ -132,13 +144,13 @@ export function arbitraryDesignFile(): fc.Arbitrary<DesignFile> {
   );
 }
 
-function bait(): fc.Arbitrary<Bait> {
+function bait({ length, tallness, leanness, links }: Build): fc.Arbitrary<Bait> {
   return fc
     .record({
-      length: decimal(60, 300),
-      tallness: decimal(0.15, 0.45),
-      leanness: decimal(0.35, 1),
-      weights: fc.array(decimal(1, 2), { minLength: 1, maxLength: 5 }),
+      length: decimal(...length),
+      tallness: decimal(...tallness),
+      leanness: decimal(...leanness),
+      weights: fc.array(decimal(1, 2), { minLength: 1, maxLength: links }),
     })
     .map(({ length, tallness, leanness, weights }) => {
       const height = rounded(length * tallness);

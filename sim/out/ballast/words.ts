@@ -1,7 +1,7 @@
 import type { WhatIfRow } from '../../ballast/advised.ts';
 import type { PinLoad } from '../../ballast/carry.ts';
 import type { HungEffect } from '../../ballast/forgiveness.ts';
-import type { LinkPlan, Obstacle } from '../../ballast/plan.ts';
+import { ENOUGH_G, type LinkPlan, type Obstacle } from '../../ballast/plan.ts';
 import type { Hole } from '../../design/design.ts';
 import { type Amounts, amountsIn } from '../../units/amounts.ts';
 import type { Radian } from '../../units/brand.ts';
@@ -20,6 +20,7 @@ export function obstacleWords(name: string, why: Obstacle, amounts: Amounts = ME
   const grams = (mass: number) => amounts.mass(mass, { digits: 2 });
   switch (why.kind) {
     case 'too-heavy':
+      if (why.over <= ENOUGH_G) return `Without any lead ${name} has its weight already, and is not level.`;
       return `Without any lead ${name} is ${grams(why.over)} too heavy already.`;
     case 'no-weight-left':
       return `Only ${grams(why.net)} may be added to ${name}: too little to level it with.`;

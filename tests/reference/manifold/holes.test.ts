@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { type Hull, heightAt, stationOf } from '../../../sim/hull/hull.ts';
 import type { PlacedHole } from '../../../sim/mass/placed.ts';
 import { wallOf } from '../../../sim/mass/wall.ts';
@@ -63,45 +63,71 @@ function gapOf(hole: PlacedHole, outside: Block, most: number): Gap {
   return { wall, withCone };
 }
 
-/** One setup of each bait: another one's holes are much the same. */
-const baits = SETUPS.filter((one, i) => SETUPS.findIndex(([name]) => name === one[0]) === i).map(
-  ([name, setup]) => [name, setup, plannedOf(designOf(name), { setup })] as const,
-);
+/** Every demo bait as it is planned in each of its setups. */
+const baits = [...new Set(SETUPS.map(([name]) => name))].map((name) => {
+  const setups = SETUPS.filter(([bait]) => bait === name);
+  return [name, setups.map(([, setup]) => [setup, plannedOf(designOf(name), { setup })] as const)] as const;
+});
+
+interface NamedHole {
+  readonly name: string;
+  readonly hole: PlacedHole;
+}
 
 /** Holes as they are, and those of the plan that are new. */
-function holesOf({ answers, settled }: Planned): readonly (readonly [string, PlacedHole])[] {
+function holesOf(setup: string, { answers, settled }: Planned): readonly NamedHole[] {
   const own = answers.bait.hardware.holes;
   const fresh = settled.holes.filter(({ hole }) => own.every((other) => other.hole !== hole.hole));
   return [
-    ...own.map((hole) => [`${hole.name} as it is`, hole] as const),
-    ...fresh.map(({ hole }) => [`${hole.name} as planned`, hole] as const),
+    ...own.map((hole) => ({ name: `${hole.name} as it is in ${setup}`, hole })),
+    ...fresh.map(({ hole }) => ({ name: `${hole.name} as planned in ${setup}`, hole })),
   ];
 }
 
-test('there are holes to drill in every demo bait, and planned ones too', () => {
-  const holes = baits.flatMap(([, , planned]) => holesOf(planned));
+/** The holes of all setups of a bait by where they stand along it; one that several setups have counts once. */
+function holesAlong(setups: (typeof baits)[number][1]): ReadonlyMap<number, readonly NamedHole[]> {
+  const seen = new Set<string>();
+  const along = new Map<number, NamedHole[]>();
+  for (const one of setups.flatMap(([setup, planned]) => holesOf(setup, planned))) {
+    const { name: _, ...shape } = one.hole.hole;
+    const key = JSON.stringify(shape);
+    if (seen.has(key)) continue;
+    seen.add(key);
+    along.set(shape.x, [...(along.get(shape.x) ?? []), one]);
+  }
+  return along;
+}
+
+test('there are holes to drill in every setup of every demo bait, and planned ones too', () => {
+  const plans = baits.flatMap(([, setups]) => setups);
+  expect(plans).toHaveLength(SETUPS.length);
+  for (const [setup, planned] of plans) expect(holesOf(setup, planned).length).toBeGreaterThan(1);
+  const holes = baits.flatMap(([, setups]) => [...holesAlong(setups).values()].flat());
   expect(holes.length).toBeGreaterThan(6 * baits.length);
-  expect(holes.filter(([name]) => name.endsWith('planned')).length).toBeGreaterThan(2 * baits.length);
+  expect(holes.filter(({ name }) => name.includes('as planned')).length).toBeGreaterThan(2 * baits.length);
 });
 
-describe.each(baits)('%s, %s', (_name, _setup, planned) => {
-  const { hull } = planned.parts;
-
-  test('each hole takes out as much wood as a drill does from the solid, and leaves the wall that is told', () => {
-    for (const [name, hole] of holesOf(planned)) {
-      const body = bareBody(hull, hole.hole.x);
-      const drill = drillBlock(hole, hole.diameter / 2, [-REACH, hole.depth], hole.pointDepth, body.origin);
-      const wood = common(body, drill);
-      const off = measure(wood).volume / hole.volume - 1;
-      const outside = outsideOf(hull, body, hole.hole.x);
-      const { thickness } = wallOf(hull, hole);
-      const gap = gapOf(hole, outside, thickness + 0.5);
-      // chords of the body and of the drill, found: 0.05 % of the wood and 0.008 mm of the wall
-      expect([name, Math.abs(off) < 0.001]).toEqual([name, true]);
-      expect([name, Math.abs(gap.wall - thickness) < 0.02]).toEqual([name, true]);
-      // what the flank of the point takes besides is no more than the looks for a place may be off
-      expect([name, gap.withCone > thickness - 0.05]).toEqual([name, true]);
-      release(body, drill, wood, outside);
+test.each(baits)(
+  'each hole of %s takes as much wood as a drill does and leaves the wall that is told',
+  (_name, setups) => {
+    const { hull } = setups[0][1].parts;
+    for (const [x, holes] of holesAlong(setups)) {
+      const body = bareBody(hull, x);
+      const outside = outsideOf(hull, body, x);
+      for (const { name, hole } of holes) {
+        const drill = drillBlock(hole, hole.diameter / 2, [-REACH, hole.depth], hole.pointDepth, body.origin);
+        const wood = common(body, drill);
+        const off = measure(wood).volume / hole.volume - 1;
+        const { thickness } = wallOf(hull, hole);
+        const gap = gapOf(hole, outside, thickness + 0.5);
+        // chords of the body and of the drill, found: 0.05 % of the wood and 0.008 mm of the wall
+        expect([name, Math.abs(off) < 0.001]).toEqual([name, true]);
+        expect([name, Math.abs(gap.wall - thickness) < 0.02]).toEqual([name, true]);
+        // what the flank of the point takes besides is no more than the looks for a place may be off
+        expect([name, gap.withCone > thickness - 0.05]).toEqual([name, true]);
+        release(drill, wood);
+      }
+      release(body, outside);
     }
-  });
-});
+  },
+);

@@ -21,12 +21,17 @@ const FELT_BY_PLAN = /^shop\.(wall_mm|drills\.#\.(diameter_mm|point_deg))$/;
 function answered(file: (typeof files)[number], setup: string): string {
   const { bait, links } = outcomesOf(file, { setup, detail: 'drag' });
   const { design: _, setup: __, ...rest } = bait;
-  return JSON.stringify([rest, links], (key, value) => (key === 'positions' ? Array.from(value as Float64Array) : value));
+  return JSON.stringify([rest, links], (key, value) =>
+    key === 'positions' ? Array.from(value as Float64Array) : value,
+  );
 }
 
 /** One place of each kind of number in the demo baits, in a setup of its own where it belongs to one. */
 const places = (() => {
-  const found = new Map<string, { readonly file: (typeof files)[number]; readonly path: string; readonly setup: string }>();
+  const found = new Map<
+    string,
+    { readonly file: (typeof files)[number]; readonly path: string; readonly setup: string }
+  >();
   for (const file of files) {
     for (const path of numbersIn(file)) {
       const kind = path.replace(/\.\d+(?=\.|$)/g, '.#');

@@ -143,6 +143,25 @@ describe('a link that cannot have the ballast that it lacks', () => {
     expect(plan.need.stiffness.heel).toBeLessThan(0);
     expect(plan.why).toEqual({ kind: 'not-level' });
   });
+
+  test('is not level where it hardly stands, and rows on half millimetres tip it over by more than a float test lets pass', () => {
+    const planOff = (place: number) => {
+      const fittings = [
+        { name: 'keel', x_mm: 60, z_mm: -16, mass_g: 1, outside_mm3: 0 },
+        // 6 g of ballast balance it as far off to port
+        { name: 'rattle', x_mm: 60, y_mm: (6 * place) / 2, z_mm: 0, mass_g: 2, outside_mm3: 0 },
+      ];
+      const bare = { ...EVEN, fittings };
+      const { netWet } = floatOf(bareBait({ ...bare, setup: hung(0) }));
+      return plannedOf(bareBait({ ...bare, setup: hung(netWet + 6) }));
+    };
+    for (const place of [0, 0.5]) {
+      const { links, settled } = planOff(place);
+      expect([place, links[0].state, links[0].holes[0]?.across]).toEqual([place, 'planned', 0 - place]);
+      expect(Math.abs(settled.floats[0].heel)).toBeLessThan(radianFromDegree(0.2));
+    }
+    expect(planOff(0.24).links[0]).toMatchObject({ state: 'cannot', holes: [], why: { kind: 'not-level' } });
+  });
 });
 
 describe('a link that needs no ballast', () => {
@@ -156,6 +175,22 @@ describe('a link that needs no ballast', () => {
     }
     const [more] = planOf(bareBait({ ...EVEN, setup: hung(netWet + 0.11) }));
     expect(more.state).not.toBe('enough');
+  });
+
+  test('has not enough where it lies over to one side by more than a float test lets pass', () => {
+    const leaning = (y_mm: number): Wish => ({
+      ...EVEN,
+      fittings: [...(EVEN.fittings ?? []), { name: 'rattle', x_mm: 60, y_mm, z_mm: 0, mass_g: 2, outside_mm3: 0 }],
+    });
+    for (const [y, state] of [
+      [0.5, 'enough'],
+      [4, 'cannot'],
+    ] as const) {
+      const { netWet, heel } = floatOf(bareBait({ ...leaning(y), setup: hung(0) }));
+      const [plan] = planOf(bareBait({ ...leaning(y), setup: hung(netWet) }));
+      expect([y, heel > radianFromDegree(2)]).toEqual([y, state === 'cannot']);
+      expect([y, plan.state]).toEqual([y, state]);
+    }
   });
 
   test('loses the holes that it has, unless they are done', () => {

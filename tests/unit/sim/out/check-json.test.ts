@@ -1,6 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { type CheckJson, checkJson } from '../../../../sim/out/check-json.ts';
-import { makeCheckedBait, makeJointReach, makeAssembly, makeJointed, makeJointRest, makeReach, makeWhatIf } from '../../../support/make-checked-bait.ts';
+import {
+  makeAssembly,
+  makeCheckedBait,
+  makeJointed,
+  makeJointReach,
+  makeJointRest,
+  makeReach,
+  makeWhatIf,
+} from '../../../support/make-checked-bait.ts';
 
 const BAIT = makeCheckedBait({ whatIfs: [makeWhatIf({ lead: { mass: 6.2, change: 0.7 } })] });
 const JSON_BAIT = JSON.parse(JSON.stringify(checkJson(BAIT))) as CheckJson;

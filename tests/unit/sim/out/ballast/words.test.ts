@@ -20,6 +20,7 @@ const IMPERIAL = amountsIn('in-oz');
 describe('why a link cannot be ballasted', () => {
   test.each<readonly [Obstacle, string]>([
     [{ kind: 'too-heavy', over: 1.234 }, 'Without any lead tail is 1.23 g too heavy already.'],
+    [{ kind: 'too-heavy', over: 0.03 }, 'Without any lead tail has its weight already, and is not level.'],
     [
       { kind: 'no-weight-left', net: 0.15, moment: 30 },
       'Only 0.15 g may be added to tail: too little to level it with.',
