@@ -92,7 +92,7 @@ function stepsOf({ holder }: Hinge, { yaw, shift, rise, pitch, roll }: JointStat
 }
 
 /** Poses of all links. */
-export function posesOf(hinges: readonly Hinge[], { root, joints }: ChainState): readonly Pose[] {
+function posesOf(hinges: readonly Hinge[], { root, joints }: ChainState): readonly Pose[] {
   const poses = [root];
   hinges.forEach((hinge, j) => {
     let at = shifted(poses[j], hinge.pivot, 1);

@@ -7,11 +7,13 @@ import { cutWithin, pick, useView } from '../view/view.ts';
 import { PulledInWorld, SpreadDriver } from './Apart.tsx';
 import { createSpread, shiftsOf, shrunkSheet } from './apart.ts';
 import { BesideLine } from './BesideLine.tsx';
+import { placesOf, roomBent } from './bent.ts';
 import { CameraStand } from './CameraStand.tsx';
 import { CutPlane } from './CutPlane.tsx';
 import { SCENE_FROM_WORLD } from './frame.ts';
 import { Ghost } from './Ghost.tsx';
 import { Hooks } from './Hooks.tsx';
+import { JointedLinks } from './JointedLinks.tsx';
 import { LinkAndParts } from './LinkAndParts.tsx';
 import { disposeLooks, makeLooks, paintLooks } from './looks.ts';
 import { Marks } from './Marks.tsx';
@@ -89,12 +91,18 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
   const size = useThree((state) => state.size);
   const apart = useView((view) => view.apart) && picture.links.length > 1;
   const shifts = useMemo(() => shiftsOf(picture), [picture]);
+  const places = useBentPlaces(picture);
   const room = useMemo(() => {
     const spread = apart ? shifts : [];
+    if (places) return roomBent(roomOf(picture), places, picture);
     return beside ? roomForBoth(roomOf(picture, spread), roomOf(beside, spread)) : roomOf(picture, spread);
-  }, [picture, beside, apart, shifts]);
+  }, [picture, places, beside, apart, shifts]);
   const laidOut = useView((view) => view.sheet);
-  const sheet = useMemo(() => (apart ? shrunkSheet(laidOut, size, room) : laidOut), [apart, laidOut, size, room]);
+  const needsRoom = apart || places !== null;
+  const sheet = useMemo(
+    () => (needsRoom ? shrunkSheet(laidOut, size, room) : laidOut),
+    [needsRoom, laidOut, size, room],
+  );
   const waterline = waterAt(size, room, sheet.scale);
   const halfView = [size.width / 2 / sheet.scale, (size.height - waterline) / sheet.scale] as const;
   const rightEdge = (size.width - sheet.left) / sheet.scale;
@@ -106,32 +114,66 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
       <CameraStand room={room} sheet={sheet} />
       <PictureTaker />
       <group matrix={SCENE_FROM_WORLD} matrixAutoUpdate={false}>
-        <Posed>
-          {picture.links.map((link, i) => (
-            <LinkAndParts key={link.index} link={link} bait={left} shift={shifts[i] ?? 0} />
-          ))}
-          <CutPlane cut={cut} kept={kept} />
-        </Posed>
-        {picture.links.map(({ index }, i) => (
-          <PulledInWorld key={index} by={shifts[i] ?? 0}>
-            <Hooks hung={picture.hung.filter(({ link }) => link === index)} />
-          </PulledInWorld>
-        ))}
-        {ghost && <Ghost bait={picture} float={ghost} shifts={shifts} />}
-        {beside && <Ghost bait={beside} float={beside.float} shifts={shifts} withHooks />}
+        {places ? (
+          <JointedLinks bait={left} places={places} still={still} />
+        ) : (
+          <StraightLinks bait={left} shifts={shifts} cut={cut} kept={kept} />
+        )}
+        {ghost && !places && <Ghost bait={picture} float={ghost} shifts={shifts} />}
+        {beside && !places && <Ghost bait={beside} float={beside.float} shifts={shifts} withHooks />}
         <Water middle={room.middle} length={room.length} halfView={halfView} still={still} />
-        <Marks
-          bait={picture}
-          waterEnd={[rightEdge - WATER_NAME_PX / sheet.scale, 0, WATER_NAME_UP_PX / sheet.scale]}
-          apart={apart}
-          shifts={shifts}
-        >
-          <TargetLine />
-          <WallMarks bait={picture} shifts={shifts} />
-          <BesideLine bait={picture} />
-        </Marks>
+        {/* what is marked belongs to the straight bait */}
+        {!places && (
+          <Marks
+            bait={picture}
+            waterEnd={[rightEdge - WATER_NAME_PX / sheet.scale, 0, WATER_NAME_UP_PX / sheet.scale]}
+            apart={apart}
+            shifts={shifts}
+          >
+            <TargetLine />
+            <WallMarks bait={picture} shifts={shifts} />
+            <BesideLine bait={picture} />
+          </Marks>
+        )}
       </group>
     </TubContext>
+  );
+}
+
+interface StraightLinksProps {
+  readonly bait: ShownBait;
+  readonly shifts: readonly Mm[];
+  readonly cut: Mm | null;
+  readonly kept: 1 | -1;
+}
+
+/** All links in one piece, or pulled apart along it. */
+function StraightLinks({ bait, shifts, cut, kept }: StraightLinksProps) {
+  return (
+    <>
+      <Posed>
+        {bait.links.map((link, i) => (
+          <LinkAndParts key={link.index} link={link} bait={bait} shift={shifts[i] ?? 0} />
+        ))}
+        <CutPlane cut={cut} kept={kept} />
+      </Posed>
+      {bait.links.map(({ index }, i) => (
+        <PulledInWorld key={index} by={shifts[i] ?? 0}>
+          <Hooks hung={bait.hung.filter(({ link }) => link === index)} />
+        </PulledInWorld>
+      ))}
+    </>
+  );
+}
+
+/** Where the links of the whole bait are with its joints in play; null: straight, or one link alone. */
+function useBentPlaces(picture: ShownBait) {
+  const bend = useView((view) => (view.shown === 'whole' ? view.bend : null));
+  const jointed = useAnswers(({ lastGood }) => lastGood.bait.jointed);
+  const folded = useAnswers(({ lastGood }) => lastGood.bait.folded);
+  return useMemo(
+    () => placesOf(bend, { ...(jointed && { jointed }), ...(folded && { folded }) }, picture),
+    [bend, jointed, folded, picture],
   );
 }
 

@@ -1,16 +1,27 @@
 import { useAnswers } from '../../engine/answers.ts';
-import { APART_KEY, CAMERA_KEYS, CUT_KEY, KEEP_OUTS_KEY, METACENTRE_KEY } from '../../view/keys.ts';
+import {
+  APART_KEY,
+  CAMERA_KEYS,
+  CUT_KEY,
+  FOLD_KEY,
+  KEEP_OUTS_KEY,
+  LET_GO_KEY,
+  METACENTRE_KEY,
+} from '../../view/keys.ts';
 import {
   type Camera,
   lookFrom,
   pullApart,
   show,
   toggleCut,
+  toggleFold,
   toggleKeepOuts,
+  toggleLetGo,
   toggleMetacentre,
   useView,
 } from '../../view/view.ts';
 import { CutSlider } from './CutSlider.tsx';
+import { FoldSlider } from './FoldSlider.tsx';
 import { SavePicture } from './SavePicture.tsx';
 import { useIsApart } from './use-is-apart.ts';
 
@@ -77,8 +88,34 @@ export function ViewBar() {
         <Word pressed={isCut} keys={CUT_KEY} text="Cut away" onPress={toggleCut} />
         {isCut && <CutSlider />}
       </fieldset>
+      {links !== undefined && links.length > 1 && <Joints disabled={shown !== 'whole'} />}
       <SavePicture />
     </div>
+  );
+}
+
+/** The whole bait's joints in play: folded under a slider, or let go. */
+function Joints({ disabled }: { readonly disabled: boolean }) {
+  const bend = useView((view) => view.bend);
+  return (
+    <fieldset className="cut-away">
+      <legend className="visually-hidden">Joints</legend>
+      <Word
+        pressed={!disabled && typeof bend === 'number'}
+        keys={FOLD_KEY}
+        text="Fold"
+        disabled={disabled}
+        onPress={toggleFold}
+      />
+      <Word
+        pressed={!disabled && bend === 'loose'}
+        keys={LET_GO_KEY}
+        text="Let go"
+        disabled={disabled}
+        onPress={toggleLetGo}
+      />
+      {!disabled && bend !== null && <FoldSlider />}
+    </fieldset>
   );
 }
 

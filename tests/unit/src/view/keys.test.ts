@@ -38,3 +38,21 @@ test('K draws keep-outs, and K again no longer; held down it does so once', () =
   expect(drawn()).toBe(false);
   expect(marked()).toBe(false);
 });
+
+test('J folds the whole bait at its joints and L lets them go, one at a time, and neither with a link alone', () => {
+  const bend = () => viewStore.getState().bend;
+  pressed('j');
+  expect(bend()).toBe(0);
+  pressed('l');
+  expect(bend()).toBe('loose');
+  pressed('L', { repeat: true });
+  expect(bend()).toBe('loose');
+  pressed('j');
+  pressed('J');
+  expect(bend()).toBeNull();
+  pressed('1');
+  pressed('j');
+  pressed('l');
+  expect(bend()).toBeNull();
+  pressed('0');
+});
