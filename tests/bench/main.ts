@@ -7,6 +7,7 @@ import { drawingRows } from './drawing.ts';
 import { kernelRows } from './kernel.ts';
 import { pageRows } from './page.ts';
 import { drain, pipelineRows } from './pipeline.ts';
+import { reachRows } from './reach.ts';
 import { lastResults, saveResults } from './results.ts';
 import { type Row, sectionText, valueRow, verdictOf } from './rows.ts';
 
@@ -33,6 +34,7 @@ if (file) {
   show('The same equilibrium by other means, head link', others);
   show('Accuracy', [logRow(), ...linkRows(answers)]);
   show('Ballast', ballastRows());
+  show('Reach', reachRows());
   show('Picture, head link', drawingRows(answers));
   show(`Page, ${DEMO}`, await pageRows());
 } else {
