@@ -4,6 +4,7 @@ import { firstAnswers, useAnswers } from './engine/answers.ts';
 import { Ballast } from './panels/ballast/Ballast.tsx';
 import { Columns } from './panels/columns/Columns.tsx';
 import { Headline } from './panels/headline/Headline.tsx';
+import { Joints } from './panels/joints/Joints.tsx';
 import { Parts } from './panels/parts/Parts.tsx';
 import { TitleBlock } from './panels/title/TitleBlock.tsx';
 import { Trouble } from './panels/trouble/Trouble.tsx';
@@ -39,6 +40,7 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
         <Headline />
         <a href="#design">Change the bait and its numbers</a>
         <a href="#ballast">See its ballast plan</a>
+        <a href="#joints">See how its joints swing</a>
       </header>
       <Sheet>
         <Tub>
@@ -61,6 +63,7 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
         </Suspense>
       </aside>
       <Ballast />
+      <Joints />
       <Parts />
     </div>
   );

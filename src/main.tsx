@@ -7,6 +7,7 @@ import './styles/margin.css';
 import './styles/shop.css';
 import './styles/parts.css';
 import './styles/ballast.css';
+import './styles/joints.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';

@@ -70,24 +70,30 @@ const HALVINGS = 5;
 const INSIDE = 0.02;
 
 /**
- * Levels at which the two may first meet: even ones over the heights they share, and those just inside every slot, wire
- * and fin, where outlines change at once.
+ * Levels at which the two may first meet: even ones over the heights they share, and the middle and just inside the ends of
+ * every slot, wire and fin, where outlines change at once.
  */
 export function levelsToLook({ fore, aft }: Neighbours): readonly Mm[] {
   const [low, high] = sharedHeights(fore.link, aft.link);
   if (!(high > low)) return [];
   const even = Array.from({ length: LEVELS }, (_, i) => low + ((high - low) * (i + 0.5)) / LEVELS);
-  const bands = [fore.link, aft.link].flatMap(({ slots, steel, fins }) => [
-    ...slots.map(({ z }) => z),
-    ...steel.map(steelHeights),
-    ...fins.map(({ z }) => z),
-  ]);
+  const bands = [...bandsOf(fore.link, 'aft'), ...bandsOf(aft.link, 'fore')];
   const special = bands.flatMap(([from, to]) => {
     const edge = INSIDE * (to - from);
-    return [from - edge, from + edge, (from + to) / 2, to - edge, to + edge];
+    return [from + edge, (from + to) / 2, to - edge];
   });
   const all = [...even, ...special.filter((z) => z > low && z < high)].toSorted((a, b) => a - b);
   return all.filter((z, i) => i === 0 || z > all[i - 1]);
+}
+
+/** From where to where something of a link stands that could meet its neighbour at one of its ends. */
+function bandsOf({ slots, steel, fins }: ReachLink, end: 'fore' | 'aft'): readonly (readonly [Mm, Mm])[] {
+  return [
+    ...slots.filter(({ opens }) => opens === end).map(({ z }) => z),
+    // eyes at the other end belong to the joint there
+    ...steel.filter((wire) => wire.surface === 'hanger' || wire.end === end).map(steelHeights),
+    ...fins.map(({ z }) => z),
+  ];
 }
 
 function sharedHeights(fore: ReachLink, aft: ReachLink): readonly [Mm, Mm] {

@@ -32,7 +32,13 @@ export interface Plate {
 }
 
 /** Wire: a straight piece along x, one upright, or a ring that lies flat (axis z) or stands along the body (axis y). */
-export type Steel = { readonly surface: 'eye' | 'hanger'; readonly y: Mm; readonly radius: Mm } & (
+export type Steel = {
+  readonly surface: 'eye' | 'hanger';
+  /** Where on the link it stands out: of a hinge eye, the end at which its joint is. */
+  readonly end: 'fore' | 'aft';
+  readonly y: Mm;
+  readonly radius: Mm;
+} & (
   | { readonly shape: 'bar'; readonly from: Mm; readonly to: Mm; readonly z: Mm }
   | { readonly shape: 'post'; readonly x: Mm; readonly z: readonly [Mm, Mm] }
   // outer: from its middle
@@ -101,7 +107,7 @@ function steelOf(eye: PlacedEye, { pins }: ReachHardware): readonly Steel[] {
   const [x, y, z] = eye.loop;
   const radius = eye.wire / 2;
   const surface = eye.kind === 'hinge' ? 'eye' : 'hanger';
-  const common = { surface, y, radius } as const;
+  const common = { surface, end: eye.inward[0] > 0 ? 'fore' : 'aft', y, radius } as const;
   const neck: Steel =
     eye.inward[2] === 0
       ? { ...common, shape: 'bar', from: Math.min(x, eye.entry[0]), to: Math.max(x, eye.entry[0]), z }

@@ -103,7 +103,7 @@ function pivotOf({ x, hinge }: Joint): Mm {
 /** The swing at either end of the play, and as drawn. */
 function playOf(joint: Joint, links: Neighbours, levels: readonly Mm[], asDrawn: Swings): PlayReach {
   const moves = movesOf(joint, links);
-  const all = [asDrawn, ...moves.map((by) => swingOver(links, movedPivot(joint, by), levels))];
+  const all = [asDrawn, ...moves.filter((by) => by !== 0).map((by) => swingOver(links, movedPivot(joint, by), levels))];
   const over = (pick: (...angles: number[]) => number) => ({
     port: pick(...all.map(({ port }) => port.angle)),
     starboard: pick(...all.map(({ starboard }) => starboard.angle)),

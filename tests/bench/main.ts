@@ -8,6 +8,7 @@ import { drawingRows } from './drawing.ts';
 import { kernelRows } from './kernel.ts';
 import { pageRows } from './page.ts';
 import { drain, pipelineRows } from './pipeline.ts';
+import { reachRows } from './reach.ts';
 import { lastResults, saveResults } from './results.ts';
 import { type Row, sectionText, valueRow, verdictOf } from './rows.ts';
 
@@ -35,6 +36,7 @@ if (file) {
   show('Accuracy', [logRow(), ...linkRows(answers)]);
   show('Ballast', ballastRows());
   show('Jointed', chainRows());
+  show('Reach', reachRows());
   show('Picture, head link', drawingRows(answers));
   show(`Page, ${DEMO}`, await pageRows());
 } else {

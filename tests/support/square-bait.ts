@@ -62,7 +62,7 @@ export function squareBait({
 }
 
 /** What reach is read from, of a design in its first setup. */
-function reachPartsOf(file: DesignFile): ReachParts {
+export function reachPartsOf(file: DesignFile): ReachParts {
   const { design, setup, hull, links, hardware } = partsOf(file);
   return { hull, links, joints: design.joints, hardware, coats: setup.coats };
 }

@@ -1,6 +1,6 @@
 import type { Assembled } from '../../chain/assemble.ts';
 import type { Folded } from '../../chain/fold.ts';
-import { foldWords, looseWords, pinLoadWords, postureWords } from './words.ts';
+import { foldedWords, looseWords, pinLoadWords, postureWords } from './words.ts';
 
 /** What the joints carry and do, line by line: each of them held straight, then let go, then folded. */
 export function jointLines(jointed: Assembled, folded: Folded): readonly string[] {
@@ -9,6 +9,6 @@ export function jointLines(jointed: Assembled, folded: Folded): readonly string[
       (joint, j) => `Joint ${j + 1}, held straight: ${postureWords(joint)}; it carries ${pinLoadWords(joint.load)}.`,
     ),
     looseWords(jointed),
-    foldWords(folded),
+    foldedWords(folded),
   ];
 }

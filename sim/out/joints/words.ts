@@ -64,7 +64,7 @@ function frictionWords(friction: Assembled['friction'], straight: Radian, curled
 }
 
 /** How a bait heels as it is folded right round, to the side where it does so more. */
-export function foldWords({ port, starboard }: Folded): string {
+export function foldedWords({ port, starboard }: Folded): string {
   const worse = Math.abs(port.most.heel) > Math.abs(starboard.most.heel) ? port : starboard;
   const [way, most] = [worse === port ? 'port' : 'starboard', worse.most];
   const end = worse.points.at(-1)?.fold ?? 0;

@@ -5,7 +5,7 @@ import type { GramMm, Radian } from '../../units/brand.ts';
 import { degreeFromRadian, radianFromDegree } from '../../units/convert.ts';
 import { formatAngle } from '../../units/format.ts';
 import { type Warning, WORDS_ALONE } from '../../warnings.ts';
-import { foldWords, looseWords, mostHeel, pinLoadWords, postureWords, worseWay } from '../joints/words.ts';
+import { foldedWords, looseWords, mostHeel, pinLoadWords, postureWords, worseWay } from '../joints/words.ts';
 import { type WarnParts, WHOLE_BAIT } from './parts.ts';
 
 /** A bait that curls by less looks straight. */
@@ -27,7 +27,7 @@ function rollWarnings(folded: Folded): readonly Warning[] {
       ...WORDS_ALONE,
       code: 'rolls-folded',
       where: WHOLE_BAIT,
-      text: `${foldWords(folded)} Links that are balanced each alone do not.`,
+      text: `${foldedWords(folded)} Links that are balanced each alone do not.`,
       number: degreeFromRadian(Math.abs(way.most.heel)),
       limit: degreeFromRadian(ROLLED_RAD),
       unit: 'deg',

@@ -12,12 +12,14 @@ import type { ProposedEdit, Warning } from '../../warnings.ts';
 import { meetingWords } from '../reach-words.ts';
 import type { WarnParts } from './parts.ts';
 
-/** A joint that swings less is stiffer than most that are made. Common practice: square faces 2 mm apart give about 10°. */
-const SWING_RAD: Radian = radianFromDegree(20);
+/** A judgement: square faces 2 mm apart swing about 10°, any bevel at all over 20°. */
+const SWING_DEG = 15;
+const SWING_RAD: Radian = radianFromDegree(SWING_DEG);
 /** Under this nothing is left of the gap. */
-const FREE_RAD: Radian = radianFromDegree(1);
+const FREE_DEG = 1;
+const FREE_RAD: Radian = radianFromDegree(FREE_DEG);
 /** Swings are said to this: one that reads as enough is no warning. */
-const SAID_TO_RAD: Radian = radianFromDegree(1);
+const SAID_TO_RAD: Radian = radianFromDegree(0.1);
 /** What is tried: bevels are set to whole fives, slots to half millimetres. */
 const BEVEL_STEPS_DEG = [5, 10, 15, 20, 25, 30] as const;
 const WIDTH_STEPS_MM = [0.5, 1, 1.5, 2, 2.5, 3, 4, 5] as const;
@@ -39,18 +41,18 @@ function warningOf(parts: WarnParts, reach: JointReach): Warning {
   const name = `joint ${reach.joint + 1}`;
   const stuck = least.angle < FREE_RAD;
   const meeting = least.touch ? meetingWords(least.touch) : '';
-  const same = Math.abs(reach.port.angle - reach.starboard.angle) < SAID_TO_RAD / 20;
+  const same = Math.abs(reach.port.angle - reach.starboard.angle) < SAID_TO_RAD / 2;
   const side = same ? 'a side' : least === reach.port ? 'to port' : 'to starboard';
   const text = stuck
-    ? `J${name.slice(1)} does not turn: ${meeting} touch before it has swung 1°.`
-    : `J${name.slice(1)} swings ${formatAngle(least.angle)} ${side}; ${meeting} touch first. Under ${formatAngle(SWING_RAD, { digits: 0 })} a bait hardly bends there.`;
+    ? `J${name.slice(1)} does not turn: ${meeting} touch before it has swung ${FREE_DEG}°.`
+    : `J${name.slice(1)} swings ${formatAngle(least.angle)} ${side}; ${meeting} touch first. Under ${SWING_DEG}° a bait hardly bends there.`;
   return {
     code: stuck ? 'joint-stuck' : 'joint-stiff',
     where: name,
     text,
     at: least.at,
     number: degreeFromRadian(least.angle),
-    limit: degreeFromRadian(stuck ? FREE_RAD : SWING_RAD),
+    limit: stuck ? FREE_DEG : SWING_DEG,
     unit: 'deg',
     fix: cureOf(parts, reach.joint, least),
   };

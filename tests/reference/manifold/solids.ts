@@ -157,3 +157,38 @@ export function boxAround(block: Block, low: Vec3, high: Vec3): Block {
 export function gapBetween(a: Block, b: Block, most: number): number {
   return a.solid.minGap(b.solid, most);
 }
+
+/** All of some blocks with one origin. */
+export function joined(blocks: readonly Block[]): Block {
+  return { solid: library.Manifold.union(blocks.map((block) => block.solid)), origin: blocks[0].origin };
+}
+
+/** A block turned about the upright line through its origin, from aft to starboard, and moved aft. */
+export function turnedAft({ solid, origin }: Block, degrees: number, aft = 0): Block {
+  const moved = solid.translate([aft, 0, 0]);
+  const turned = moved.rotate([0, 0, degrees]);
+  moved.delete();
+  return { solid: turned, origin };
+}
+
+/** A round bar between two points that differ along one axis, x or z. */
+export function barBlock(from: Vec3, to: Vec3, radius: number, origin: Vec3): Block {
+  const upright = from[0] === to[0];
+  const long = Math.abs(upright ? to[2] - from[2] : to[0] - from[0]);
+  const shaft = library.Manifold.cylinder(long, OUT * radius, OUT * radius, CORNERS);
+  const laid = upright ? shaft : shaft.rotate([0, 90, 0]);
+  const at = [0, 1, 2].map((axis) => Math.min(from[axis], to[axis]) - origin[axis]) as [number, number, number];
+  return { solid: laid.translate(at), origin };
+}
+
+/** Of a ring of wire: its chords stand off by less than a hundredth of a millimetre. */
+const RING_CORNERS = 60;
+const WIRE_CORNERS = 24;
+
+/** A wire bent to a ring about an axis along y or z through a point; outer: from there to its outside. */
+export function ringBlock(at: Vec3, axis: 'y' | 'z', outer: number, wire: number, origin: Vec3): Block {
+  const section = library.CrossSection.circle(wire / 2, WIRE_CORNERS).translate([outer - wire / 2, 0]);
+  const flat = library.Manifold.revolve(section, RING_CORNERS);
+  const ring = axis === 'z' ? flat : flat.rotate([90, 0, 0]);
+  return { solid: ring.translate([at[0] - origin[0], at[1] - origin[1], at[2] - origin[2]]), origin };
+}

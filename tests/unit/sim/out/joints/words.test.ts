@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { foldWords, looseWords, pinLoadWords, postureWords } from '../../../../../sim/out/joints/words.ts';
+import { foldedWords, looseWords, pinLoadWords, postureWords } from '../../../../../sim/out/joints/words.ts';
 import { amountsIn } from '../../../../../sim/units/amounts.ts';
 import { makeAssembly, makeFolded, makeJointed, makeJointRest } from '../../../../support/make-checked-bait.ts';
 
@@ -50,9 +50,9 @@ describe('a bait that is let go', () => {
 
 describe('a bait that is folded', () => {
   test('stays upright, heels, or rolls', () => {
-    expect(foldWords(makeFolded())).toBe('Folded as far as it goes, 45° in all, it stays upright.');
-    expect(foldWords(makeFolded(0.1))).toBe('Folded to starboard it heels 5.7° at most, at 45° of fold.');
-    expect(foldWords(makeFolded(0.7))).toBe(
+    expect(foldedWords(makeFolded())).toBe('Folded as far as it goes, 45° in all, it stays upright.');
+    expect(foldedWords(makeFolded(0.1))).toBe('Folded to starboard it heels 5.7° at most, at 45° of fold.');
+    expect(foldedWords(makeFolded(0.7))).toBe(
       'Folded to starboard it rolls: past 45° of fold it lies over by more than 30°, by 40.1° at most.',
     );
   });
