@@ -16,12 +16,12 @@ export function SwingTable({ reach }: { readonly reach: Reach }) {
           <th scope="col" className="word">
             Touches first
           </th>
-          <th scope="col" className="word">
-            Where
-          </th>
           <th scope="col">Play fore and aft</th>
           <th scope="col">Swing over it</th>
           <th scope="col">Without coats</th>
+          <th scope="col" className="word">
+            Where
+          </th>
         </tr>
       </thead>
       <tbody>
@@ -31,10 +31,10 @@ export function SwingTable({ reach }: { readonly reach: Reach }) {
             <td>{port}</td>
             <td>{starboard}</td>
             <td className="word">{touches}</td>
-            <td className="word">{where}</td>
             <td>{play}</td>
             <td>{over}</td>
             <td>{bare}</td>
+            <td className="word">{where}</td>
           </tr>
         ))}
       </tbody>
