@@ -11,6 +11,7 @@ import type { LinkSpec } from '../links/cut.ts';
 import type { Ledger } from '../mass/ledger.ts';
 import type { Hardware } from '../mass/placed.ts';
 import type { BareSolid, Wetted } from '../mesh/wetted.ts';
+import type { BaitRoll, LinkRoll } from '../roll/roll.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import type { Warning } from '../warnings.ts';
 
@@ -25,6 +26,7 @@ export interface CheckedBait {
   readonly assembled: Float;
   readonly assembledAccuracy: Accuracy;
   readonly assembledAttitudes: Attitudes;
+  readonly assembledRoll: BaitRoll;
   readonly target: TargetAnswer;
   readonly warnings: readonly Warning[];
   readonly ballast: BallastPlan;
@@ -40,6 +42,7 @@ export interface CheckedLink {
   readonly float: Float;
   readonly accuracy: Accuracy;
   readonly attitudes: Attitudes;
+  readonly roll: LinkRoll;
   readonly cures: readonly Cure[];
   readonly forgiveness: Forgiveness | null;
 }
