@@ -56,7 +56,7 @@ export { compareJson } from './out/compare/json.ts';
 export { compareReport } from './out/compare/report.ts';
 export { benchWords, changeWords } from './out/compare/words.ts';
 export { fileNamePart } from './out/file-name.ts';
-export { dropWords, humpWords, restWords } from './out/other-rest.ts';
+export { dropWords, humpWords, restWords, wayUpWords } from './out/other-rest.ts';
 export {
   baitOffCentreWords,
   leastLeadWords,

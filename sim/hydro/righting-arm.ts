@@ -49,6 +49,8 @@ const MOST_STEPS = 60;
 /** Where trim runs away faster than this from heel, it is searched for from where it was. */
 const MOST_TRIMMING = 3;
 const ROOT_STEPS = 30;
+/** Rounding of an arm: upside down a symmetric body has none, and no limit there. */
+const NO_ARM_MM: Mm = 1e-7;
 /** Arms about their longest change by the square of the heel: this near, by a millionth. */
 const PEAK_RAD: Radian = 1e-3;
 const MOST_PARABOLAS = 4;
@@ -183,7 +185,7 @@ interface Way {
 
 function wayOver({ hold, start, points, way, onEnd }: Way): WayOver {
   const back = (point: Held) => way * point.arm;
-  const lost = points.findIndex((point) => back(point) < 0);
+  const lost = points.findIndex((point) => back(point) < -NO_ARM_MM);
   const kept = lost < 0 ? points : points.slice(0, lost);
   const most = longest(hold, [start, ...kept], back);
   const limit = lost < 0 ? null : crossing(hold, kept.at(-1) ?? start, points[lost]);

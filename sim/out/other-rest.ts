@@ -17,10 +17,11 @@ const PUSHED_MM = 5;
 export function restWords({ float, mirrorOf }: OtherRest): string {
   const rough = float.lyingHooks ? ' (roughly: hooks lie on it)' : '';
   const twin = mirrorOf === null ? '' : ', the mirror image of the other';
-  return `${wayUp(float)}${twin}${rough}`;
+  return `${wayUpWords(float)}${twin}${rough}`;
 }
 
-function wayUp({ trim, heel, neutral }: OtherRest['float']): string {
+/** Which way up a body rests: `upright`, `over to port by 68.8°`, `belly up, 180.0° over`. */
+export function wayUpWords({ trim, heel, neutral }: OtherRest['float']): string {
   if (isOnEnd(trim)) return trim > 0 ? 'on its nose' : 'hanging by its tail';
   const side = heel > 0 ? 'starboard' : 'port';
   const tilt =

@@ -18,18 +18,21 @@ const HALVINGS = 16;
  * Least net ballast at a place that gives a body at least this GM held upright, its draft and trim found anew for each
  * weight: the first root of GM(m) = gm. Under water GM is the height of B over G. 0: it has as much without any; null:
  * no ballast there does it, not even as much as sinks it. The body must have no ballast of its own.
+ *
+ * known: no less is tried; what a lower GM was found to need.
  */
-export function leastBallast(body: FloatingBody, at: Vec3, gm: Mm): Gram | null {
+export function leastBallast(body: FloatingBody, at: Vec3, gm: Mm, known: Gram = 0): Gram | null {
   const { mass, volume } = totalsOf(body);
   const lift = body.waterDensity * volume;
   if (!(mass > 0 && lift > 0)) return null;
   const gmWith = (ballast: Gram) => gmOf(loaded(body, at, ballast));
   const does = (ballast: Gram) => (gmWith(ballast) ?? Number.NEGATIVE_INFINITY) >= gm;
-  if (does(0)) return 0;
+  if (does(known)) return known;
   const most = Math.max(lift - mass, 0) * OVER + HANGS_SHARE * lift + HANGS_G;
-  const enough = Array.from({ length: TRIED }, (_, i) => i + 1).find((i) => does((most * i) / TRIED));
+  const tried = (i: number): Gram => known + ((most - known) * i) / TRIED;
+  const enough = Array.from({ length: TRIED }, (_, i) => i + 1).find((i) => does(tried(i)));
   if (enough === undefined) return null;
-  let [low, high] = [(most * (enough - 1)) / TRIED, (most * enough) / TRIED];
+  let [low, high] = [tried(enough - 1), tried(enough)];
   for (let i = 0; i < HALVINGS && gmWith(low) === null; i++) {
     const middle = (low + high) / 2;
     if (does(middle)) high = middle;

@@ -133,12 +133,14 @@ function leastLead(bait: BaitParts, link: LinkParts, planned: readonly PlacedHol
   const at = ownAt ?? planAt ?? overKeel(bait, body);
   const stock = [...own, ...planned].flatMap(({ hole }) => hole.lead?.stock ?? [])[0] ?? bait.shop.lead[0];
   const { wood, soakShare } = fillingOf(bait, link);
-  const needed = (gm: Mm): LeadMass | null => {
-    const net = leastBallast(body, at, gm);
+  const needed = (gm: Mm, known?: LeadMass | null): LeadMass | null => {
+    // what does not stand at any weight is not steady at any
+    const net = known === null ? null : leastBallast(body, at, gm, known?.net);
     if (net === null) return null;
     return { net, lead: stock === undefined ? null : leadFor(net, stock.density, wood * (1 + soakShare)) };
   };
-  return { at, of: ownAt ? 'own' : planAt ? 'plan' : 'keel', stands: needed(0), steady: needed(steady) };
+  const stands = needed(0);
+  return { at, of: ownAt ? 'own' : planAt ? 'plan' : 'keel', stands, steady: needed(steady, stands) };
 }
 
 /** Mean place of the lead, on the middle plane; null: there is none. */

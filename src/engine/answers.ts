@@ -169,8 +169,15 @@ const PICTURE = ['links', 'hardware', 'assembled'] as const;
 const WITH_PICTURE = ['walls'] as const;
 const LINK_PARTS = ['mesh', 'solid', 'wetted', 'ledger', 'float'] as const;
 /** What comes after the picture. */
-const BAIT_LATER = ['assembledAccuracy', 'assembledAttitudes', 'ballast', 'planned', 'whatIfs'] as const;
-const LINK_LATER = ['accuracy', 'attitudes', 'plan', 'forgiveness', 'cures'] as const;
+const BAIT_LATER = [
+  'assembledAccuracy',
+  'assembledAttitudes',
+  'assembledRoll',
+  'ballast',
+  'planned',
+  'whatIfs',
+] as const;
+const LINK_LATER = ['accuracy', 'attitudes', 'roll', 'plan', 'forgiveness', 'cures'] as const;
 
 function nextLastGood(before: LastGood, { bait, links }: Run): LastGood {
   const whole =
