@@ -1,5 +1,6 @@
 import { cross, dot, scale, subtract, unit, type Vec3 } from './numerics/vec3.ts';
 import type { Radian } from './units/brand.ts';
+import { radianFromDegree } from './units/convert.ts';
 
 /*
  * Body frame                      World frame
@@ -28,6 +29,14 @@ export function trimOf(up: Vec3): Radian {
 export function heelOf(up: Vec3): Radian {
   // + 0 turns the -0 of an upright body into 0
   return Math.atan2(-up[1], up[2]) + 0;
+}
+
+/** Beyond this trim a body stands on end, and heel is an angle about a line that is nearly plumb. */
+const ON_END_RAD: Radian = radianFromDegree(80);
+
+/** Whether a body trimmed like this stands on its nose or its tail. */
+export function isOnEnd(trim: Radian): boolean {
+  return Math.abs(trim) > ON_END_RAD;
 }
 
 /**

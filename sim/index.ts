@@ -30,9 +30,10 @@ export {
 export { writeDesignText } from './design/write.ts';
 export { type Issue, issueLine, type Outcome } from './flow/outcome.ts';
 export { type Accuracy, type Digits, MOST_DIGITS } from './hydro/accuracy.ts';
-export type { Attitudes, OtherRest } from './hydro/attitudes.ts';
+export { type Attitudes, type Drop, dropCells, type OtherRest } from './hydro/attitudes.ts';
 export type { Film } from './hydro/film.ts';
 export type { Float } from './hydro/float.ts';
+export { steadyFrom, stiffFrom } from './hydro/steadiness.ts';
 export type { LinkSpec } from './links/cut.ts';
 export type { KeepOut } from './mass/keep-out.ts';
 export type { Ledger } from './mass/ledger.ts';
@@ -70,8 +71,16 @@ export { compareReport } from './out/compare/report.ts';
 export { benchWords, changeWords } from './out/compare/words.ts';
 export { fileNamePart } from './out/file-name.ts';
 export { foldedWords, looseWords, pinLoadWords, postureWords } from './out/joints/words.ts';
-export { humpWords, restWords } from './out/other-rest.ts';
+export { dropWords, humpWords, restWords, wayUpWords } from './out/other-rest.ts';
 export { meetingWords, playWords, spanWords, swingWords, touchWords, wholeLines } from './out/reach-words.ts';
+export {
+  baitOffCentreWords,
+  leastLeadWords,
+  linkOffCentreWords,
+  rollWords,
+  STEADINESS_MEANS,
+  steadinessWords,
+} from './out/roll/words.ts';
 export { linkSolids } from './out/solids.ts';
 export { sumsPage } from './out/sums/page.ts';
 export { aimAmount, toleranceAmount } from './out/target-words.ts';
@@ -80,6 +89,8 @@ export { createPipeline } from './pipeline.ts';
 export type { Swing } from './reach/joint.ts';
 export type { JointReach, Reach } from './reach/reach.ts';
 export type { Outline } from './reach/slice.ts';
+export type { ArmAt, Arms, ArmsOver } from './roll/arms.ts';
+export type { BaitRoll, LinkRoll, Roll } from './roll/roll.ts';
 export type { AdvisedBaitAnswers, AdvisedLinkAnswers, Step, WallAnswer } from './steps.ts';
 export type { WaterAnswer } from './tables/waters.ts';
 export { type Amounts, amountsIn, restated, type UnitSystem } from './units/amounts.ts';

@@ -1,7 +1,7 @@
 import { forgivenessOf } from './ballast/forgiveness.ts';
 import { type BaitParts, holesBefore, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
 import { refloat } from './ballast/refloat.ts';
-import { settlePlan } from './ballast/settle.ts';
+import { type SettledPlan, settlePlan } from './ballast/settle.ts';
 import { type Aim, checkTarget, type TargetAnswer } from './ballast/target.ts';
 import { type BallastPlan, planBallast } from './ballast/whole.ts';
 import { type Assembled, assemble } from './chain/assemble.ts';
@@ -33,6 +33,7 @@ import type { Drawn, Refloat, WarnParts } from './out/warn/parts.ts';
 import { warn } from './out/warn.ts';
 import { warnOfAll } from './out/warn-of-all.ts';
 import { findReach, type Reach } from './reach/reach.ts';
+import { rollOfBait, rollOfLink } from './roll/roll.ts';
 import type { Step, WallAnswer } from './steps.ts';
 import { surfaceTension } from './tables/surface-tension.ts';
 import { type WaterAnswer, waterAnswer } from './tables/waters.ts';
@@ -56,7 +57,7 @@ export interface Pipeline {
 /**
  * The recipe: design → setup, water, hull → links → hardware → sound → for each link mesh, solid, wetted, ledger,
  * float → assembled → target → walls → warnings; then, at full detail, what takes longer: for each link its plan and
- * what it forgives → ballast → planned → reach → jointed, folded; for each link and for the whole accuracy and attitudes → all warnings. Each stage takes the parts it reads and no more, and remembers one call.
+ * what it forgives → ballast → planned → reach → jointed, folded; for each link and for the whole accuracy, attitudes and roll → all warnings. Each stage takes the parts it reads and no more, and remembers one call.
  */
 export function createPipeline(): Pipeline {
   const bait = createBaitStages();
@@ -246,6 +247,8 @@ export function createPipeline(): Pipeline {
       yield { name: 'accuracy', link: index, outcome: accuracy };
       const attitudes = link.attitudes(tree, ledger, coarse.tree, coarse.ledger, hung, water, float);
       yield { name: 'attitudes', link: index, outcome: attitudes };
+      const roll = link.roll(baitParts, parts[index], float, link.plannedHoles(planned, ok(index)));
+      yield { name: 'roll', link: index, outcome: roll };
       accuracies.push(accuracy);
       rests.push(attitudes);
     }
@@ -262,6 +265,7 @@ export function createPipeline(): Pipeline {
       ? rests[0]
       : bait.attitudes(trees, ledgers, roughTrees, roughLedgers, allHung, water, assembled);
     yield { name: 'assembledAttitudes', link: null, outcome: assembledAttitudes };
+    yield { name: 'assembledRoll', link: null, outcome: bait.roll(baitParts, linkParts, assembled) };
     const tried = bait.refloat(baitParts, linkParts, wanted, wantedOfLinks, length);
     const allWarnings = bait.allWarnings(
       warnParts,
@@ -501,6 +505,7 @@ function createBaitStages() {
       ['wetted', 'ledger', 'wetted', 'ledger', 'hardware', 'water', 'assembled'],
       (...parts: TwoMeshes) => attitudesOf(...parts),
     ),
+    roll: createStage(['setup', 'float', 'assembled'], rollOfBait),
     allWarnings: createStage(
       [
         'target',
@@ -611,6 +616,10 @@ function createLinkStages() {
       (tree: LinkTrees, ledger: Ledger, roughTree: LinkTrees, roughLedger: Ledger, ...rest: Around) =>
         attitudesOf([tree], [ledger], [roughTree], [roughLedger], ...rest),
     ),
+    plannedHoles: createStage(['planned', 'links'], ({ holes }: SettledPlan, index: number) =>
+      holes.flatMap(({ hole }) => (hole.link === index ? hole : [])),
+    ),
+    roll: createStage(['setup', 'float', 'float', 'planned'], rollOfLink),
   };
 }
 

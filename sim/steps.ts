@@ -20,6 +20,7 @@ import type { Wall } from './mass/wall.ts';
 import type { Mesh } from './mesh/mesh.ts';
 import type { BareSolid, Wetted } from './mesh/wetted.ts';
 import type { Reach } from './reach/reach.ts';
+import type { BaitRoll, LinkRoll } from './roll/roll.ts';
 import type { WaterAnswer } from './tables/waters.ts';
 import type { Warning } from './warnings.ts';
 
@@ -48,6 +49,7 @@ export interface BaitAnswers {
   /** What takes longer comes after all else, and only at full detail. */
   readonly assembledAccuracy: Accuracy;
   readonly assembledAttitudes: Attitudes;
+  readonly assembledRoll: BaitRoll;
   /** The warnings again with those that accuracy and attitudes add, worst first. */
   readonly allWarnings: readonly Warning[];
   /** Only at full detail. Ballast that a shop can drill, and how the bait floats with it. */
@@ -75,6 +77,7 @@ export interface LinkAnswers {
   /** After all else, and only at full detail. */
   readonly accuracy: Accuracy;
   readonly attitudes: Attitudes;
+  readonly roll: LinkRoll;
 }
 
 /** With what is advised once the answers are known. Both lists are told again as they grow. */

@@ -6,6 +6,7 @@ import { Columns } from './panels/columns/Columns.tsx';
 import { Headline } from './panels/headline/Headline.tsx';
 import { Joints } from './panels/joints/Joints.tsx';
 import { Parts } from './panels/parts/Parts.tsx';
+import { Roll } from './panels/roll/Roll.tsx';
 import { TitleBlock } from './panels/title/TitleBlock.tsx';
 import { Trouble } from './panels/trouble/Trouble.tsx';
 import { Tub } from './panels/tub/Tub.tsx';
@@ -63,6 +64,7 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
         </Suspense>
       </aside>
       <Ballast />
+      <Roll />
       <Joints />
       <Parts />
     </div>

@@ -8,6 +8,7 @@ import './styles/shop.css';
 import './styles/parts.css';
 import './styles/ballast.css';
 import './styles/joints.css';
+import './styles/roll.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';

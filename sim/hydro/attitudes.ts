@@ -1,5 +1,5 @@
 import { heelOf } from '../frames.ts';
-import { sphereGrid } from '../numerics/sphere-grid.ts';
+import { cellsOf, sphereGrid } from '../numerics/sphere-grid.ts';
 import type { Vec3 } from '../numerics/vec3.ts';
 import type { Gram, GramMm } from '../units/brand.ts';
 import { radianFromDegree } from '../units/convert.ts';
@@ -26,6 +26,13 @@ export interface OtherRest {
   readonly mirrorOf: number | null;
 }
 
+/** A start: let go from there, and where that ends. */
+export interface Drop {
+  readonly up: Vec3;
+  /** 0: at the first rest; 1: at the first of the others, and so on. */
+  readonly rest: number;
+}
+
 /** Every way a body can rest in still water. */
 export interface Attitudes {
   /** Lowest energy first; none twice, and no run of equal attitudes listed one by one. */
@@ -36,10 +43,24 @@ export interface Attitudes {
   readonly firstShare: number;
   /** Descents made, from attitudes spread evenly; a share is good to √(share (1 - share)/starts). 0 under water. */
   readonly starts: number;
+  /** The starts themselves, in the order of the grid they stand on. None under water. */
+  readonly drops: readonly Drop[];
+}
+
+/** What of the sphere of ways up each drop stands for, as the corners of its cell, in the order of the drops. */
+export function dropCells({ drops }: Pick<Attitudes, 'drops'>): readonly (readonly Vec3[])[] {
+  const grid = LEVELS.map(sphereGrid).find(({ points }) => points.length === drops.length);
+  return grid === undefined ? [] : cellsOf(grid);
+}
+
+/** Sampling error of a share of so many starts: one standard deviation of a count drawn at random, √(p (1 - p)/N). */
+export function shareError(share: number, starts: number): number {
+  return starts > 0 ? Math.sqrt((share * (1 - share)) / starts) : 0;
 }
 
 /** 162 starts: on 421 attitudes of random bodies, 12 starts missed three and 42 none. */
 const LEVEL = 2;
+const LEVELS = [0, 1, LEVEL, 3];
 /** Mirror images to this angle, and to this share of the energy that tells attitudes apart. */
 const MIRROR_RAD = radianFromDegree(0.5);
 const MIRROR_MM = 0.02;
@@ -58,18 +79,22 @@ const NEAR_RAD = radianFromDegree(10);
  * 162 and 3 for 642. A body under water has one rest, or no preference.
  */
 export function findAttitudes(body: FloatingBody, coarse: FloatingBody, first: Float, level = LEVEL): Attitudes {
-  if (first.state !== 'floats') return { others: [], firstIsNeutral: first.neutral, firstShare: 1, starts: 0 };
+  if (first.state !== 'floats') {
+    return { others: [], firstIsNeutral: first.neutral, firstShare: 1, starts: 0, drops: [] };
+  }
   // a body that barely floats may not do so on the coarse mesh
   const rough = floats(coarse) ? coarse : body;
   const valleys = createValleys(rough);
   const home = valleys.settle(first.up);
-  const ends = sphereGrid(level).points.map((start) => valleys.settle(start));
+  const { points } = sphereGrid(level);
+  const ends = points.map((start) => valleys.settle(start));
   const passes = valleys.groups().length > 1 ? searchPasses(rough, valleys) : [];
   const ways = lowestWays(valleys.groupOf(home), passes);
 
   const shareOf = (group: number) => ends.filter((end) => valleys.groupOf(end) === group).length / ends.length;
   const [own, foreign] = parted(valleys.groups(), ({ group }) => group === valleys.groupOf(home));
   const found = foreign.map(({ group, rest, spread }) => ({
+    groups: [group],
     rest: restFrom(body, rest.up, rest),
     share: shareOf(group),
     isRun: spread > RUN_RAD,
@@ -77,15 +102,21 @@ export function findAttitudes(body: FloatingBody, coarse: FloatingBody, first: F
   }));
   // rests of the coarse mesh that the full one does not tell apart
   const [same, other] = parted(found, ({ rest }) => angleBetween(rest.up, first.up) < SAME_RAD);
+  const listed = inOrder(body, withoutTwins(other));
+  // by the group it belongs to; one that is none of the others is the first
+  const restOf = (end: number) => 1 + listed.findIndex(({ groups }) => groups.includes(valleys.groupOf(end)));
   return {
-    others: listOthers(body, first, withoutTwins(other)),
+    others: listOthers(body, first, listed),
     firstIsNeutral: first.neutral || own.some(({ spread }) => spread > RUN_RAD),
     firstShare: same.reduce((sum, { share }) => sum + share, shareOf(valleys.groupOf(home))),
     starts: ends.length,
+    drops: points.map((up, i) => ({ up, rest: restOf(ends[i]) })),
   };
 }
 
 interface Found {
+  /** Valleys of the coarse mesh that lead there. */
+  readonly groups: readonly number[];
   readonly rest: Rest;
   readonly share: number;
   readonly isRun: boolean;
@@ -106,18 +137,26 @@ function withoutTwins(found: readonly Found[]): readonly Found[] {
   for (const one of found) {
     const twin = kept.findIndex(({ rest }) => angleBetween(rest.up, one.rest.up) < SAME_RAD);
     if (twin < 0) kept.push(one);
-    else kept[twin] = { ...kept[twin], share: kept[twin].share + one.share };
+    else {
+      const { groups, share, ...same } = kept[twin];
+      kept[twin] = { ...same, groups: [...groups, ...one.groups], share: share + one.share };
+    }
   }
   return kept;
 }
 
-function listOthers(body: FloatingBody, first: Float, found: readonly Found[]): readonly OtherRest[] {
+/** Lowest energy first. */
+function inOrder(body: FloatingBody, found: readonly Found[]): readonly Found[] {
   const { mass } = totalsOf(body);
-  const home: Bottom = { up: first.up, value: restFrom(body, first.up, first).potential.value };
-  const listed = found.toSorted((a, b) => {
+  return found.toSorted((a, b) => {
     const apart = a.rest.potential.value - b.rest.potential.value;
     return Math.abs(apart) > ORDER_MM * mass ? apart : heelOf(b.rest.up) - heelOf(a.rest.up);
   });
+}
+
+function listOthers(body: FloatingBody, first: Float, listed: readonly Found[]): readonly OtherRest[] {
+  const { mass } = totalsOf(body);
+  const home: Bottom = { up: first.up, value: restFrom(body, first.up, first).potential.value };
   return listed.map(({ rest, share, isRun, pass }, i) => {
     const float = floatAt(body, rest);
     const top = pass === null ? null : topOf(body, pass);

@@ -1,10 +1,12 @@
-import { heelOf, trimOf, worldAxes } from '../frames.ts';
+import { heelOf, isOnEnd, trimOf, worldAxes } from '../frames.ts';
 import { measureReach } from '../mesh/measure.ts';
 import { dot, length, scale, subtract, type Vec3 } from '../numerics/vec3.ts';
 import type { Gram, GramMm, Mm, Mm3, Radian } from '../units/brand.ts';
 import { radianFromDegree } from '../units/convert.ts';
 import { type FloatingBody, type Totals, totalsOf } from './body.ts';
 import { principalAxes, type Rest, restFrom } from './equilibrium.ts';
+import { heldUpright } from './righting-arm.ts';
+import { steadyFrom } from './steadiness.ts';
 
 /** How a body rests in still water, with hooks hung. Vectors and points in the body frame. */
 export interface Float {
@@ -40,9 +42,15 @@ export interface Float {
   readonly gmLong: Mm;
   /** The smaller eigenvalue: decides whether it stands. */
   readonly gmMin: Mm;
+  /** gm where it is held upright, free to trim; at a rest that is upright the same. */
+  readonly gmUpright: Mm;
+  /** gmUpright is below -0.005 mm: upright does not hold it. Never true of one that stands on end. */
+  readonly laysOver: boolean;
+  /** Greatest width of the coated solid, which GM is held against. */
+  readonly width: Mm;
   /** |gmMin| below 0.005 mm: no preferred way up that this model could tell. */
   readonly neutral: boolean;
-  /** |gmMin| below 0.1 mm: a breath tips it. */
+  /** |gmMin| too little for its width: a breath tips it. */
   readonly tender: boolean;
   /** Upright was a balance on a knife's edge: it rests equally well with heel (or trim) the other way. */
   readonly mirrored: boolean;
@@ -68,9 +76,10 @@ export const HANGS_SHARE = 0.001;
 const UPRIGHT: Vec3 = [0, 0, 1];
 /** Below the noise of a mesh and of sandpaper: no preferred way up that this model could tell. */
 export const NEUTRAL_MM = 0.005;
-export const TENDER_MM = 0.1;
 /** Past this a hook would have to hang through the body. */
 export const LYING_RAD = radianFromDegree(80);
+/** Within this heel of upright GM there is GM at rest, unless upright was a knife's edge. */
+const UPRIGHT_RAD = radianFromDegree(0.5);
 
 /**
  * How a body rests: the attitude it settles to from upright, what shows and what is drowned, and how stiffly. Never
@@ -106,6 +115,10 @@ function afloat(body: FloatingBody, totals: Totals, netWet: Gram, rest: Rest): F
     return (potential.curveUU * a * a + 2 * potential.curveUV * a * b + potential.curveVV * b * b) / totals.mass;
   };
   const [lowest, highest] = reachOfSolids(body, rest.up);
+  const gm = curvature(across);
+  const onEnd = isOnEnd(trimOf(rest.up));
+  const isUpright = Math.abs(heelOf(rest.up)) < UPRIGHT_RAD && !rest.mirrored;
+  const gmUpright = isUpright || onEnd ? gm : heldUpright(body).gm;
   return {
     state: 'floats',
     ...attitude(rest.up, body),
@@ -116,7 +129,13 @@ function afloat(body: FloatingBody, totals: Totals, netWet: Gram, rest: Rest): F
     buoyancyCentre: potential.buoyancyCentre,
     hungDisplaced: potential.hungDisplaced,
     ...weights(totals, netWet),
-    ...stiffness(curvature(across), curvature(along), principalAxes(potential).low / totals.mass),
+    ...stiffness(body, {
+      gm,
+      gmLong: curvature(along),
+      gmMin: principalAxes(potential).low / totals.mass,
+      gmUpright,
+      laysOver: gmUpright < -NEUTRAL_MM && !onEnd,
+    }),
     mirrored: rest.mirrored,
     solver: {
       converged: rest.converged,
@@ -133,6 +152,8 @@ function under(body: FloatingBody, totals: Totals, netWet: Gram, state: 'hangs' 
   const lever = subtract(totals.volumeCentre, totals.massCentre);
   const height = length(lever);
   const up: Vec3 = height < NEUTRAL_MM ? [0, 0, 1] : scale(lever, 1 / height);
+  // its arm is height · sin of the heel from its rest: that is its slope at upright
+  const gmUpright = isOnEnd(trimOf(up)) ? height : height * Math.cos(heelOf(up));
   return {
     state,
     ...attitude(up, body),
@@ -143,7 +164,7 @@ function under(body: FloatingBody, totals: Totals, netWet: Gram, state: 'hangs' 
     buoyancyCentre: totals.fixedVolumeCentre,
     hungDisplaced: totals.hungVolume,
     ...weights(totals, netWet),
-    ...stiffness(height, height, height),
+    ...stiffness(body, { gm: height, gmLong: height, gmMin: height, gmUpright, laysOver: gmUpright < -NEUTRAL_MM }),
     mirrored: false,
     solver: { converged: true, steps: 0, passes: 0, force: -netWet, moment: 0 },
   };
@@ -160,9 +181,20 @@ function weights(totals: Totals, netWet: Gram): Pick<Float, 'mass' | 'gravityCen
   return { mass: totals.mass, gravityCentre: totals.massCentre, netWet, reserveShare: -netWet / totals.mass };
 }
 
-function stiffness(gm: Mm, gmLong: Mm, gmMin: Mm): Pick<Float, 'gm' | 'gmLong' | 'gmMin' | 'neutral' | 'tender'> {
-  const size = Math.abs(gmMin);
-  return { gm, gmLong, gmMin, neutral: size < NEUTRAL_MM, tender: size < TENDER_MM };
+type Stiffness = Pick<Float, 'gm' | 'gmLong' | 'gmMin' | 'gmUpright' | 'laysOver' | 'width' | 'neutral' | 'tender'>;
+
+function stiffness(body: FloatingBody, heights: Omit<Stiffness, 'width' | 'neutral' | 'tender'>): Stiffness {
+  const size = Math.abs(heights.gmMin);
+  const width = widthOf(body);
+  return { ...heights, width, neutral: size < NEUTRAL_MM, tender: size < steadyFrom(width) };
+}
+
+/** Greatest width of the solids, from the boxes at the roots of their trees. */
+function widthOf({ trees }: FloatingBody): Mm {
+  const middle = trees.map(({ origin, boxes }) => origin[1] + boxes[1]);
+  const port = trees.map(({ boxes }, i) => middle[i] - boxes[4]);
+  const starboard = trees.map(({ boxes }, i) => middle[i] + boxes[4]);
+  return Math.max(...starboard) - Math.min(...port);
 }
 
 /** Lowest and highest point of the meshes along a direction. */

@@ -1,4 +1,4 @@
-import { heelOf, trimOf, upFrom } from '../frames.ts';
+import { heelOf, isOnEnd, trimOf, upFrom } from '../frames.ts';
 import { cross, dot, type Vec3 } from '../numerics/vec3.ts';
 import type { Gram, Mm, Radian } from '../units/brand.ts';
 import { radianFromDegree } from '../units/convert.ts';
@@ -38,8 +38,6 @@ export interface RightingCurve {
   readonly mismatch: Mm;
 }
 
-/** Beyond this trim a body stands on end, and heel is an angle about a line that is nearly plumb. */
-const ON_END = radianFromDegree(80);
 const STEP = radianFromDegree(5);
 /** Longest turn in trim at once: short, so that it stays in the valley it is in. */
 const LONGEST_RAD = 0.15;
@@ -51,6 +49,11 @@ const MOST_STEPS = 60;
 /** Where trim runs away faster than this from heel, it is searched for from where it was. */
 const MOST_TRIMMING = 3;
 const ROOT_STEPS = 30;
+/** Rounding of an arm: upside down a symmetric body has none, and no limit there. */
+const NO_ARM_MM: Mm = 1e-7;
+/** Arms about their longest change by the square of the heel: this near, by a millionth. */
+const PEAK_RAD: Radian = 1e-3;
+const MOST_PARABOLAS = 4;
 
 /**
  * Righting arms GZ(heel) = (∂U/∂heel)/W with trim and draft relaxed, half a turn to either side of a rest. The curve
@@ -68,7 +71,7 @@ export function rightingCurve(body: FloatingBody, rest: Vec3, step: Radian = STE
     let last = start;
     for (let k = first; Math.abs(k) <= half; k += way) {
       const next = hold(k * step, last.trim + trimming(last) * (k * step - last.heel), last);
-      if (Math.abs(next.trim) > ON_END) break;
+      if (isOnEnd(next.trim)) break;
       points.push(next);
       last = next;
     }
@@ -93,6 +96,16 @@ export function rightingCurve(body: FloatingBody, rest: Vec3, step: Radian = STE
     port: over(-1),
     mismatch: mismatchOf(points, step),
   };
+}
+
+/**
+ * A body held upright, free to trim and to rise: its metacentric height there, the curvature of the energy over heel divided
+ * by weight, and its trim. At a rest that is upright they are those of the rest. The body must be able to float.
+ */
+export function heldUpright(body: FloatingBody): { readonly gm: Mm; readonly trim: Radian } {
+  const { mass } = totalsOf(body);
+  const { potential, trim } = holderOf(body)(0, 0, null);
+  return { gm: potential.curveVV / mass, trim };
 }
 
 interface Held extends HeldAt {
@@ -172,9 +185,9 @@ interface Way {
 
 function wayOver({ hold, start, points, way, onEnd }: Way): WayOver {
   const back = (point: Held) => way * point.arm;
-  const lost = points.findIndex((point) => back(point) < 0);
+  const lost = points.findIndex((point) => back(point) < -NO_ARM_MM);
   const kept = lost < 0 ? points : points.slice(0, lost);
-  const most = kept.reduce((best, point) => (back(point) > back(best) ? point : best), start);
+  const most = longest(hold, [start, ...kept], back);
   const limit = lost < 0 ? null : crossing(hold, kept.at(-1) ?? start, points[lost]);
   const end = limit ?? kept.at(-1) ?? start;
   return {
@@ -183,6 +196,31 @@ function wayOver({ hold, start, points, way, onEnd }: Way): WayOver {
     area: end.energy - start.energy,
     onEnd,
   };
+}
+
+/** The longest arm: that of the points, then by parabolas through the three about it, as long as that finds a longer one. */
+function longest(hold: Holder, points: readonly Held[], back: (point: Held) => Mm): Held {
+  const top = points.reduce((best, point, i) => (back(point) > back(points[best]) ? i : best), 0);
+  let [a, b, c] = [points[top - 1], points[top], points[top + 1]];
+  for (let i = 0; i < MOST_PARABOLAS && a !== undefined && c !== undefined; i++) {
+    const heel = vertexOf([a, b, c], back);
+    if (heel === null || Math.abs(heel - b.heel) < PEAK_RAD) break;
+    const next = hold(heel, b.trim, b);
+    if (back(next) <= back(b)) break;
+    const isPast = Math.abs(heel - a.heel) > Math.abs(b.heel - a.heel);
+    [a, b, c] = isPast ? [b, next, c] : [a, next, b];
+  }
+  return b;
+}
+
+/** Heel at the top of the parabola through three arms; null where they have none between the outer two. */
+function vertexOf([a, b, c]: readonly [Held, Held, Held], back: (point: Held) => Mm): Radian | null {
+  const [left, right] = [b.heel - a.heel, b.heel - c.heel];
+  const [rise, fall] = [back(b) - back(a), back(b) - back(c)];
+  const bend = left * fall - right * rise;
+  if (bend === 0) return null;
+  const heel = b.heel - (left ** 2 * fall - right ** 2 * rise) / (2 * bend);
+  return (heel - a.heel) * (c.heel - heel) > 0 ? heel : null;
 }
 
 /** Where the arm goes through nothing between two heels, by false position with halving (Illinois). */

@@ -4,7 +4,7 @@ import { radianFromDegree } from '../units/convert.ts';
 import { type FloatingBody, totalsOf } from './body.ts';
 import { draftAt } from './draft.ts';
 import { principalAxes, type Rest, restFrom, turn } from './equilibrium.ts';
-import { NEUTRAL_MM, TENDER_MM } from './float.ts';
+import { NEUTRAL_MM } from './float.ts';
 import { planeAxes } from './potential.ts';
 import { type Well, wellOf } from './well.ts';
 
@@ -37,6 +37,8 @@ export interface Valley {
 export const SAME_RAD: Radian = 2e-3;
 /** Soft rests further apart are not looked at as one; by way of others between them they may still be. */
 const REACH = Math.cos(radianFromDegree(45));
+/** A rest whose least GM is below this is soft: facets may have made several of one. */
+const SOFT_MM = 0.1;
 /** Longest turn in one step of a descent that must not leave its valley. */
 const SHORT_RAD: Radian = 0.08;
 /** Passes between soft rests lower than this share of weight times a millimetre are facets of the mesh. */
@@ -73,8 +75,8 @@ export function createValleys(body: FloatingBody): Valleys {
 
     const least = principalAxes(rest.potential).low / mass;
     const found = ends.length;
-    ends.push({ rest, soft: least < TENDER_MM, group: found });
-    if (least < TENDER_MM) {
+    ends.push({ rest, soft: least < SOFT_MM, group: found });
+    if (least < SOFT_MM) {
       for (const other of near) {
         if (nearness(other) < REACH) break;
         if (!ends[other].soft || ends[other].group === ends[found].group) continue;
@@ -85,7 +87,7 @@ export function createValleys(body: FloatingBody): Valleys {
     if (least < NEUTRAL_MM) return found;
     const well = wellOf(body, rest, mass);
     tops.push(...well.tops);
-    if (least >= TENDER_MM) wells.push({ well, end: found });
+    if (least >= SOFT_MM) wells.push({ well, end: found });
     return found;
   }
 

@@ -29,6 +29,20 @@ export function sphereGrid(level: number): SphereGrid {
   return grid;
 }
 
+/**
+ * The cell of each point: corners, in their order round it, of all that lies nearer to it than to any other. Three cells
+ * meet where three neighbours are equally far.
+ */
+export function cellsOf({ points, around }: SphereGrid): readonly (readonly Vec3[])[] {
+  return points.map((point, i) =>
+    around[i].map((one, k) => {
+      const [a, b] = [points[one], points[around[i][(k + 1) % around[i].length]]];
+      const middle = unit(cross(subtract(a, point), subtract(b, point)));
+      return dot(middle, point) > 0 ? middle : scale(middle, -1);
+    }),
+  );
+}
+
 function buildGrid(level: number): SphereGrid {
   const points: Vec3[] = [-1, 1].flatMap((a) =>
     [-GOLDEN, GOLDEN].flatMap((b): Vec3[] => [unit([0, a, b]), unit([a, b, 0]), unit([b, 0, a])]),

@@ -1,6 +1,6 @@
 import type { Aim } from '../ballast/target.ts';
 import type { Accuracy } from '../hydro/accuracy.ts';
-import type { Attitudes } from '../hydro/attitudes.ts';
+import { type Attitudes, shareError } from '../hydro/attitudes.ts';
 import type { Film } from '../hydro/film.ts';
 import type { LedgerLine } from '../mass/ledger.ts';
 import type { PlacedHung, PlacedPin } from '../mass/placed.ts';
@@ -14,6 +14,7 @@ import type { CheckedBait, CheckedLink } from './checked-bait.ts';
 import { type FloatJson, floatJson } from './float-json.ts';
 import { type JointedJson, jointedJson } from './joints/json.ts';
 import { type ReachJson, reachJson } from './reach-json.ts';
+import { type BaitRollJson, baitRollJson, type LinkRollJson, linkRollJson } from './roll/json.ts';
 
 /**
  * What `check --json` prints: every answer about a bait, degrees for angles and the unit in every key, at full
@@ -36,6 +37,7 @@ export interface CheckJson {
     readonly accuracy: AccuracyJson;
     readonly film: FilmJson;
     readonly air_in_slots_g: number;
+    readonly roll: BaitRollJson;
     readonly links: readonly { readonly up: Vec3; readonly offset_mm: number | null }[];
     /** Hinge pins, from the nose. A joint of linked eyes has none; a warning says what that means for the whole bait. */
     readonly pins: readonly PinJson[];
@@ -67,6 +69,7 @@ export interface LinkJson {
   readonly film: FilmJson;
   /** What air caught in the slots can hold up, until it is shaken out. */
   readonly air_in_slots_g: number;
+  readonly roll: LinkRollJson;
   /** The plan for its ballast. */
   readonly ballast: LinkBallastJson;
 }
@@ -167,6 +170,7 @@ export function checkJson(bait: CheckedBait): CheckJson {
       accuracy: accuracyJson(bait.assembledAccuracy),
       film: filmJson(bait.assembledAccuracy.film),
       air_in_slots_g: density * bait.links.reduce((sum, { wetted }) => sum + slotVolume(wetted), 0),
+      roll: baitRollJson(bait.assembledRoll, bait.assembledAttitudes),
       // held straight each link still sags and leans as far as the play of its joints lets it
       links:
         bait.jointed?.straight.links.map(({ up, offset }) => ({ up, offset_mm: offset })) ??
@@ -204,6 +208,7 @@ function linkJson(bait: CheckedBait, link: CheckedLink, index: number): LinkJson
     accuracy: accuracyJson(link.accuracy),
     film: filmJson(link.accuracy.film),
     air_in_slots_g: bait.water.density * slotVolume(link.wetted),
+    roll: linkRollJson(link.roll, bait.assembledRoll.offCentre?.links[index] ?? null, link.attitudes),
     ballast: linkBallastJson(bait, link, index),
   };
 }
@@ -214,7 +219,7 @@ function otherJson({ others, starts }: Attitudes): readonly OtherFloatJson[] {
     hump_g_mm: hump,
     hump_back_g_mm: back,
     starts_percent: percentFromShare(share),
-    starts_error_percent: percentFromShare(Math.sqrt((share * (1 - share)) / starts)),
+    starts_error_percent: percentFromShare(shareError(share, starts)),
     mirror_of: mirrorOf,
   }));
 }

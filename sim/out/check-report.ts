@@ -17,8 +17,9 @@ import {
 import { planWords, whatIfWords } from './ballast/words.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
 import { jointLines } from './joints/report.ts';
-import { humpWords, restWords } from './other-rest.ts';
+import { dropWords, humpWords, restWords } from './other-rest.ts';
 import { reachLines } from './reach-words.ts';
+import { baitOffCentreWords, leastLeadWords, linkOffCentreWords, rollWords } from './roll/words.ts';
 import { type Column, textTable } from './table.ts';
 import { targetLine } from './target-line.ts';
 import { baitVerdict, linkVerdict } from './verdict.ts';
@@ -65,9 +66,18 @@ function titleBlock({ design, setup, water }: CheckedBait): readonly string[] {
   ];
 }
 
-function baitLines({ assembled, assembledAccuracy, hardware }: CheckedBait): readonly string[] {
+function baitLines({ assembled, assembledAccuracy, assembledRoll, hardware }: CheckedBait): readonly string[] {
   const hung = sum(hardware.hung.map((item) => item.mass));
-  return [baitVerdict(assembled, assembledAccuracy.digits), ...floatLines(assembled, assembledAccuracy, hung)];
+  return [
+    baitVerdict(assembled, assembledAccuracy.digits),
+    ...floatLines(assembled, assembledAccuracy, hung),
+    ...sentences([...rollWords(assembledRoll, assembledAccuracy.digits), baitOffCentreWords(assembledRoll)]),
+  ];
+}
+
+/** One to a line; what there is nothing to say of is left out. */
+function sentences(words: readonly (string | null)[]): readonly string[] {
+  return words.flatMap((sentence) => (sentence === null ? [] : [`${sentence}.`]));
 }
 
 function linkBlock(bait: CheckedBait, link: CheckedLink): readonly string[] {
@@ -79,6 +89,11 @@ function linkBlock(bait: CheckedBait, link: CheckedLink): readonly string[] {
     ...indented([
       linkVerdict(spec.name, float, link.accuracy.digits),
       ...floatLines(float, link.accuracy, sum(hung.map((item) => item.mass))),
+      ...sentences([
+        ...rollWords(link.roll, link.accuracy.digits),
+        linkOffCentreWords(link.roll.offCentre, bait.assembledRoll.offCentre?.links[spec.index] ?? null),
+        leastLeadWords(link.roll),
+      ]),
       '',
       ...ledgerTable(link, hung),
     ]),
@@ -148,10 +163,10 @@ function otherRestLines(who: string, float: Float, { others, firstIsNeutral, sta
   if (others.length === 0) {
     return [`${who}: ${firstIsNeutral ? 'no preferred way up' : 'none, it comes back from anywhere'}.`];
   }
-  return others.map((rest) => {
-    const share = `${formatPercent(rest.share, { digits: 0 })} of ${starts} starts end there`;
-    return `${who}: ${restWords(rest)}; ${humpWords(rest, float.mass)}; ${share}.`;
-  });
+  return others.map(
+    (rest) =>
+      `${who}: ${dropWords(rest.share, { starts })} it comes to rest ${restWords(rest)}; ${humpWords(rest, float.mass)}.`,
+  );
 }
 
 const LEDGER_COLUMNS: readonly Column[] = [

@@ -14,6 +14,7 @@ import type { Ledger } from '../mass/ledger.ts';
 import type { Hardware } from '../mass/placed.ts';
 import type { BareSolid, Wetted } from '../mesh/wetted.ts';
 import type { Reach } from '../reach/reach.ts';
+import type { BaitRoll, LinkRoll } from '../roll/roll.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import type { Warning } from '../warnings.ts';
 
@@ -28,6 +29,7 @@ export interface CheckedBait {
   readonly assembled: Float;
   readonly assembledAccuracy: Accuracy;
   readonly assembledAttitudes: Attitudes;
+  readonly assembledRoll: BaitRoll;
   readonly target: TargetAnswer;
   readonly warnings: readonly Warning[];
   readonly ballast: BallastPlan;
@@ -47,6 +49,7 @@ export interface CheckedLink {
   readonly float: Float;
   readonly accuracy: Accuracy;
   readonly attitudes: Attitudes;
+  readonly roll: LinkRoll;
   readonly cures: readonly Cure[];
   readonly forgiveness: Forgiveness | null;
 }

@@ -1,3 +1,4 @@
+import { isOnEnd } from '../frames.ts';
 import { type Digits, MOST_DIGITS } from '../hydro/accuracy.ts';
 import type { Float } from '../hydro/float.ts';
 import { type Amounts, amountsIn } from '../units/amounts.ts';
@@ -9,11 +10,9 @@ import { formatAngle } from '../units/format.ts';
 const LEVEL: Radian = radianFromDegree(0.5);
 /** What the float test asks before pins are glued in. */
 const UPRIGHT: Radian = radianFromDegree(2);
-/** From here on a bait no longer leans, it lies. */
+/** From here on one that upright would hold no longer leans: weight off its middle pulls it over. */
 const LYING: Radian = radianFromDegree(30);
 const BELLY_UP: Radian = radianFromDegree(135);
-/** Beyond this trim the body stands on end, and heel is an angle about a line that is nearly plumb. */
-const ON_END: Radian = radianFromDegree(80);
 /** Less back than this above the water is lost in a ripple, and in what hand shaping leaves. */
 const AWASH: Mm = 0.5;
 /** Grams are given to this; less than half of it is balance. */
@@ -59,8 +58,7 @@ function balance(netWet: Gram, amounts: Amounts): string {
 /** `level`, or what departs from it: trim first, then heel. */
 function attitude(float: Float, digits: VerdictDigits): string {
   const trim = formatAngle(Math.abs(float.trim), { digits: digits.trim });
-  if (Math.abs(float.trim) > ON_END)
-    return float.trim > 0 ? `${trim} nose-down: on its nose` : `${trim} tail low: on its tail`;
+  if (isOnEnd(float.trim)) return float.trim > 0 ? `${trim} nose-down: on its nose` : `${trim} tail low: on its tail`;
   const parts = [trimWords(float.trim, trim), heelWords(float, digits.heel)].filter((words) => words !== null);
   return parts.length === 0 ? 'level' : parts.join(', ');
 }
@@ -75,8 +73,9 @@ function heelWords(float: Float, digits: number): string | null {
   if (angle < UPRIGHT) return null;
   if (angle > BELLY_UP) return `belly up, ${formatAngle(angle, { digits })} over`;
   const to = `${formatAngle(angle, { digits })} to ${float.heel > 0 ? 'starboard' : 'port'}`;
-  // mirrored means that upright was no rest at all: it lays over, however little
-  return float.mirrored || angle >= LYING ? `lays over ${to}` : `leans ${to}`;
+  // upright is no rest at all: it lays over, however little
+  if (float.laysOver) return `lays over ${to}`;
+  return angle >= LYING ? `is pulled over ${to}` : `leans ${to}`;
 }
 
 /** What to keep in mind about the attitude, each as a clause. */
@@ -91,7 +90,7 @@ function reservations(float: Float, amounts: Amounts): readonly string[] {
 }
 
 function mirrorWords(float: Float): string {
-  const heeled = Math.abs(float.heel) >= UPRIGHT && Math.abs(float.trim) <= ON_END;
+  const heeled = Math.abs(float.heel) >= UPRIGHT && !isOnEnd(float.trim);
   return heeled || Math.abs(float.trim) < LEVEL
     ? 'rests as well on its other side'
     : 'rests as well the other end down';

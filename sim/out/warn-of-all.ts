@@ -7,7 +7,7 @@ import type { Reach } from '../reach/reach.ts';
 import type { Gram } from '../units/brand.ts';
 import { formatMass } from '../units/format.ts';
 import { type Warning, WORDS_ALONE } from '../warnings.ts';
-import { humpWords, restWords } from './other-rest.ts';
+import { dropWords, EASY_MM, humpWords, restWords } from './other-rest.ts';
 import { jointWarnings } from './warn/joints.ts';
 import { type Late, type Refloat, type WarnParts, WHOLE_BAIT } from './warn/parts.ts';
 import { reachWarnings } from './warn/reach.ts';
@@ -104,15 +104,27 @@ function mass(weight: Gram): string {
   return formatMass(Math.abs(weight), 'g', { digits: 2 });
 }
 
+/** Common practice: of ten ways it may land on the water one is as good as sure to come. */
+const LIKELY_SHARE = 0.1;
+
+/** Those that a drop is likely to end in are said so; the others only come once it has been turned over. */
 function otherRestWarnings(where: string, { float, attitudes }: Judged): readonly Warning[] {
   // the other side of a bait that lays over is said with its verdict
   const isNews = ({ mirrorOf }: OtherRest) => !(mirrorOf === 0 && float.mirrored);
-  return attitudes.others.filter(isNews).map((rest) => ({
-    ...WORDS_ALONE,
-    code: 'other-rest',
-    where,
-    text: `Once over, ${where} may stay ${restWords(rest)}: ${humpWords(rest, float.mass)}.`,
-    // the lift of the whole weight that the way there is worth
-    ...(rest.hump === null ? {} : ({ number: rest.hump / float.mass, unit: 'mm' } as const)),
-  }));
+  return attitudes.others.filter(isNews).map((rest) => {
+    const drops = dropWords(rest.share, attitudes);
+    const lift = rest.hump === null ? null : rest.hump / float.mass;
+    const text =
+      rest.share >= LIKELY_SHARE
+        ? `Likely: ${drops} ${where} comes to rest ${restWords(rest)}; ${humpWords(rest, float.mass)}.`
+        : `Once over, ${where} may stay ${restWords(rest)}: ${humpWords(rest, float.mass)}; ${drops} it ends there.`;
+    return {
+      ...WORDS_ALONE,
+      code: 'other-rest',
+      where,
+      text,
+      // the lift of the whole weight that the way there is worth, against that of a ripple
+      ...(lift === null ? {} : ({ number: lift, limit: EASY_MM, unit: 'mm' } as const)),
+    };
+  });
 }

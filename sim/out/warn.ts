@@ -3,6 +3,7 @@ import { airWarnings, tailWarnings } from './warn/air.ts';
 import { embedmentWarnings } from './warn/eyes.ts';
 import { floatWarnings } from './warn/float.ts';
 import { hookWarnings } from './warn/hooks.ts';
+import { lowerLead } from './warn/lower.ts';
 import type { Late, WarnParts } from './warn/parts.ts';
 import { wallWarnings } from './warn/walls.ts';
 
@@ -12,8 +13,9 @@ import { wallWarnings } from './warn/walls.ts';
  * are.
  */
 export function warn(parts: WarnParts, late?: Late): readonly Warning[] {
+  const steadied = late && ((link: number | null) => lowerLead(parts, late.refloat, link));
   return [
-    ...floatWarnings(parts, late?.meant),
+    ...floatWarnings(parts, late?.meant, steadied),
     ...wallWarnings(parts, late?.refloat),
     ...embedmentWarnings(parts, late?.refloat),
     ...hookWarnings(parts, late?.refloat),

@@ -172,6 +172,7 @@ const LINK_PARTS = ['mesh', 'solid', 'wetted', 'ledger', 'float'] as const;
 const BAIT_LATER = [
   'assembledAccuracy',
   'assembledAttitudes',
+  'assembledRoll',
   'ballast',
   'planned',
   'reach',
@@ -179,7 +180,7 @@ const BAIT_LATER = [
   'folded',
   'whatIfs',
 ] as const;
-const LINK_LATER = ['accuracy', 'attitudes', 'plan', 'forgiveness', 'cures'] as const;
+const LINK_LATER = ['accuracy', 'attitudes', 'roll', 'plan', 'forgiveness', 'cures'] as const;
 
 function nextLastGood(before: LastGood, { bait, links }: Run): LastGood {
   const whole =

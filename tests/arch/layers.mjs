@@ -19,7 +19,9 @@ export const SIM_LAYERS = [
   'mass',
   'reach',
   'hydro',
+  'chain',
   'ballast',
+  'roll',
   'sheets',
   'out',
 ];

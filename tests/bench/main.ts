@@ -10,6 +10,7 @@ import { pageRows } from './page.ts';
 import { drain, pipelineRows } from './pipeline.ts';
 import { reachRows } from './reach.ts';
 import { lastResults, saveResults } from './results.ts';
+import { rollRows } from './roll.ts';
 import { type Row, sectionText, valueRow, verdictOf } from './rows.ts';
 
 const lastOf = lastResults();
@@ -33,6 +34,7 @@ if (file) {
   const { own, others } = kernelRows(answers);
   show('Kernel, head link', own);
   show('The same equilibrium by other means, head link', others);
+  show('Roll', rollRows(answers));
   show('Accuracy', [logRow(), ...linkRows(answers)]);
   show('Ballast', ballastRows());
   show('Jointed', chainRows());

@@ -11,6 +11,8 @@ import type { Ledger, LedgerLine } from '../../sim/mass/ledger.ts';
 import type { Wetted } from '../../sim/mesh/wetted.ts';
 import type { CheckedBait } from '../../sim/out/checked-bait.ts';
 import type { JointReach, Reach } from '../../sim/reach/reach.ts';
+import type { ArmsOver } from '../../sim/roll/arms.ts';
+import type { LinkRoll } from '../../sim/roll/roll.ts';
 import { boxMesh } from './box-mesh.ts';
 import { goodOf } from './change-file.ts';
 import { makeDesignFile } from './make-design.ts';
@@ -35,6 +37,9 @@ export function makeFloat(changes: Partial<Float> = {}): Float {
     gm: 3,
     gmLong: 40,
     gmMin: 3,
+    gmUpright: 3,
+    laysOver: false,
+    width: 20,
     neutral: false,
     tender: false,
     mirrored: false,
@@ -66,7 +71,34 @@ export function makeAccuracy(changes: Partial<Accuracy> = {}): Accuracy {
 
 /** No way to rest but the first, unless others are given. */
 export function makeAttitudes(others: readonly OtherRest[] = []): Attitudes {
-  return { others, firstIsNeutral: false, firstShare: others.length === 0 ? 1 : 0.75, starts: 162 };
+  return { others, firstIsNeutral: false, firstShare: others.length === 0 ? 1 : 0.75, starts: 162, drops: [] };
+}
+
+/** Steady, afloat, alike to either side; arms at three heels stand for the curve. Fields given replace these. */
+export function makeRoll(changes: Partial<LinkRoll> = {}): LinkRoll {
+  const over = (way: 1 | -1): ArmsOver => ({
+    limit: (way * 74 * Math.PI) / 180,
+    most: { heel: (way * 41 * Math.PI) / 180, arm: 2.1 },
+    energy: 31,
+    onEnd: null,
+  });
+  return {
+    isAfloat: true,
+    steadiness: 'steady',
+    gm: 1.9,
+    width: 20,
+    steadyFrom: 0.2,
+    arms: {
+      points: [-1, 0, 1].map((heel) => ({ heel, arm: 2 * heel, energy: 15 * heel * heel })),
+      starboard: over(1),
+      port: over(-1),
+    },
+    loll: null,
+    fromBellyUp: true,
+    offCentre: (4.1 * Math.PI) / 180,
+    least: { at: [30, 0, -14], of: 'own', stands: { net: 3, lead: 3.2 }, steady: { net: 3.3, lead: 3.5 } },
+    ...changes,
+  };
 }
 
 /** A link that rests as it should without lead, unless changes say otherwise. */
@@ -252,6 +284,7 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
         float: makeFloat({ trim: Math.PI / 60, up: [Math.sin(Math.PI / 60), 0, Math.cos(Math.PI / 60)] }),
         accuracy: makeAccuracy(),
         attitudes: makeAttitudes([BELLY_UP]),
+        roll: makeRoll(),
         cures: [],
         forgiveness: { perMm: 0.02, perGram: [0.3, -0.25], hung: [] },
       },
@@ -267,12 +300,17 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
           film: { edge: 110, force: 0.82, draft: null, heel: null, trim: null, tooClose: true },
         }),
         attitudes: makeAttitudes(),
+        roll: makeRoll({ isAfloat: false, steadiness: 'stiff', gm: 6.5, offCentre: null }),
         cures: [],
         forgiveness: null,
       },
     ],
     assembledAccuracy: makeAccuracy(),
     assembledAttitudes: makeAttitudes(),
+    assembledRoll: {
+      ...makeRoll({ gm: 2.25 }),
+      offCentre: { all: (5.2 * Math.PI) / 180, links: [(1.3 * Math.PI) / 180, null] },
+    },
     assembled: makeFloat({ mass: 41.5, netWet: -2.25, reserveShare: 0.054, proud: 2.5, heel: -Math.PI / 36 }),
     target: {
       assembled: { up: [0, 0, 1], offset: 15, netWet: null },

@@ -1,3 +1,4 @@
+import type { Refloated } from '../../ballast/refloat.ts';
 import { shiftAt } from '../../design/edit.ts';
 import { ownerAt } from '../../links/cut.ts';
 import { holeIssues } from '../../mass/checks/parts.ts';
@@ -46,11 +47,11 @@ function cureOf(parts: WarnParts, refloat: TrialFloat, index: number): ProposedE
   const names = indices.map((i) => holes[i].name);
   for (const by of DEPTHS_MM) {
     const says = `drill ${quoted(names)} ${formatLength(Math.abs(by))} ${by < 0 ? 'less deep' : 'deeper'}`;
-    const edit = changed(parts, refloat, indices, 'depth', by, says);
+    const edit = changedHoles(parts, refloat, indices, { what: 'depth', by, says });
     if (edit) return edit;
   }
   for (const by of PLACES_MM) {
-    const edit = changed(parts, refloat, indices, 'x', by, moveWords(names, by));
+    const edit = changedHoles(parts, refloat, indices, { what: 'x', by, says: moveWords(names, by) });
     if (edit) return edit;
   }
   return null;
@@ -58,14 +59,20 @@ function cureOf(parts: WarnParts, refloat: TrialFloat, index: number): ProposedE
 
 const KEYS = { depth: 'depth_mm', x: 'x_mm' } as const;
 
-/** The edit, if the holes then keep their wall and the bait is better off. */
-function changed(
+/** A change of one measure of holes. says: it as an order. cures: what it is made for, of the bait as it then floats. */
+interface HoleChange {
+  readonly what: keyof typeof KEYS;
+  readonly by: Mm;
+  readonly says: string;
+  cures?(next: Refloated): boolean;
+}
+
+/** The edit, if the holes then keep their wall and the bait is better off; null: they do not, or it is not. */
+export function changedHoles(
   parts: WarnParts,
   refloat: TrialFloat,
   indices: readonly number[],
-  what: 'depth' | 'x',
-  by: Mm,
-  says: string,
+  { what, by, says, cures }: HoleChange,
 ): ProposedEdit | null {
   const { hull, links, hardware, drawn } = parts;
   const { holes } = hardware;
@@ -84,7 +91,12 @@ function changed(
     (what === 'depth' || isClearOfFaces(hole, links[hole.link], drawn.wall)) &&
     wallOf(hull, hole).thickness >= drawn.wall;
   if (![...next].every(([i, hole]) => hole.link === holes[i].link && keepsWall(hole))) return null;
-  return isBetter(parts, refloat, { holes: holes.map((hole, i) => next.get(i) ?? hole) }) ? { says, sets } : null;
+  const other = { holes: holes.map((hole, i) => next.get(i) ?? hole) };
+  if (cures) {
+    const floated = refloat(other);
+    if (!floated || !cures(floated)) return null;
+  }
+  return isBetter(parts, refloat, other) ? { says, sets } : null;
 }
 
 /** Whether a hole keeps the same wall to the joint faces of its link. */

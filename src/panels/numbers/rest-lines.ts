@@ -39,7 +39,7 @@ export function restLines({ others, firstIsNeutral }: Attitudes, float: Float, u
   const lines = told.slice(0, SHOWN).map((rest) => ({
     rest: others.indexOf(rest),
     where: `Can also rest ${restWords(rest)}`,
-    push: restated(inPushes(humpWords(rest, float.mass), units), units),
+    push: inUnits(humpWords(rest, float.mass), units),
   }));
   const neutral = told.length === 0 ? 'No preferred way up' : 'No preference among the ways up near this one';
   return {
@@ -48,6 +48,11 @@ export function restLines({ others, firstIsNeutral }: Attitudes, float: Float, u
     more: told.length - lines.length,
     otherSide: otherSide < 0 ? null : otherSide,
   };
+}
+
+/** A sentence of the engine in the units that are shown, its works too. */
+export function inUnits(sentence: string, units: UnitSystem): string {
+  return restated(inPushes(sentence, units), units);
 }
 
 /** Works in g mm as oz in. */

@@ -3,6 +3,8 @@ import type { FloatingBody } from '../../../sim/hydro/body.ts';
 import { floatBody } from '../../../sim/hydro/float.ts';
 import { planeAxes, potentialAt } from '../../../sim/hydro/potential.ts';
 import type { Vec3 } from '../../../sim/numerics/vec3.ts';
+import { leastBallast } from '../../../sim/roll/least-ballast.ts';
+import { rollOf } from '../../../sim/roll/roll.ts';
 import { treeOf } from '../../support/float-mesh.ts';
 import { barMesh } from '../../support/meshes.ts';
 import blocks from './case.json' with { type: 'json' };
@@ -85,6 +87,44 @@ describe('a block with ballast over its keel (R3, R4, R5)', () => {
   test('stands from 6.44 g on', () => {
     expect(floatBody(blockWith(R5.ballast + 0.005)).mirrored).toBe(false);
     expect(floatBody(blockWith(R5.ballast - 0.005)).mirrored).toBe(true);
+  });
+});
+
+describe('how the block takes being rolled', () => {
+  const rolled = (ballast: number, across = 0) => {
+    const body = blockWith(ballast);
+    const moved = { ...body, centre: [0, (ballast * across) / body.mass, body.centre[2]] as Vec3 };
+    return { roll: rollOf(moved, floatBody(moved)), float: floatBody(moved), mass: body.mass };
+  };
+
+  test('is said by the word for its GM: laid over without ballast and with 6 g, steady with 8 g (R1, R3, R4)', () => {
+    expect([0, R3.ballast, R4.ballast].map((ballast) => rolled(ballast).roll.steadiness)).toEqual([
+      'lays over',
+      'lays over',
+      'steady',
+    ]);
+    const { roll } = rolled(R3.ballast);
+    expect(Math.abs(roll.gm - R3.GM)).toBeLessThan(tolerance.value);
+    expect(Math.abs(degrees(roll.loll ?? 0) - R3.heel_deg)).toBeLessThan(tolerance_deg.value);
+    expect(Math.abs(rolled(0).roll.gm - R1.GM)).toBeLessThan(tolerance.value);
+  });
+
+  test('takes 6.44 g to be stood up at all, and what makes GM a hundredth of its width to be steady (R5)', () => {
+    const at: Vec3 = [0, 0, ballast_over_keel - height / 2];
+    const stands = leastBallast(blockWith(0), at, 0) ?? 0;
+    expect(Math.abs(stands - R5.ballast)).toBeLessThan(tolerance.value);
+    expect(sums(wood + stands, stands).GM).toBeCloseTo(0, 6);
+    const steady = leastBallast(blockWith(0), at, width / 100) ?? 0;
+    expect(sums(wood + steady, steady).GM).toBeCloseTo(width / 100, 6);
+  });
+
+  test('with its 8 g 3 mm off the middle leans until the wall-sided arm meets theirs', () => {
+    const { float, mass } = rolled(R4.ballast, 3);
+    const { BM, GM } = sums(mass, R4.ballast);
+    const tan = Math.tan(float.heel);
+    // arms (GM + BM/2 tan²) sin and 8·3/26 cos
+    expect(GM * tan + (BM / 2) * tan ** 3).toBeCloseTo((R4.ballast * 3) / mass, 8);
+    expect(10 * tan).toBeLessThan(height - mass / (water * length * width));
   });
 });
 

@@ -40,13 +40,13 @@ describe('the recipe', () => {
     ]);
   });
 
-  test('at full detail goes on, when all else is told, to a plan of ballast, accuracy and other attitudes', () => {
+  test('at full detail goes on, when all else is told, to a plan of ballast, accuracy, other attitudes and roll', () => {
     const steps = [...createPipeline().steps(PLAIN_DESIGN, { setup: null, detail: 'full' })].map(nameOf);
     expect(steps.slice(steps.indexOf('warnings') + 1)).toEqual([
       ...[0, 1].flatMap((i) => [`${i}/plan`, `${i}/forgiveness`]),
       ...['ballast', 'planned', 'reach', 'jointed', 'folded'],
-      ...[0, 1].flatMap((i) => [`${i}/accuracy`, `${i}/attitudes`]),
-      ...['assembledAccuracy', 'assembledAttitudes', 'allWarnings'],
+      ...[0, 1].flatMap((i) => [`${i}/accuracy`, `${i}/attitudes`, `${i}/roll`]),
+      ...['assembledAccuracy', 'assembledAttitudes', 'assembledRoll', 'allWarnings'],
     ]);
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Attitudes, findAttitudes } from '../../../../sim/hydro/attitudes.ts';
+import { type Attitudes, dropCells, findAttitudes, shareError } from '../../../../sim/hydro/attitudes.ts';
 import type { FloatingBody } from '../../../../sim/hydro/body.ts';
 import { type Float, floatBody } from '../../../../sim/hydro/float.ts';
 import type { Vec3 } from '../../../../sim/numerics/vec3.ts';
@@ -129,7 +129,38 @@ test('a stick with its weight at one end hangs by it, and hooks that lie on it t
 
 test('under water there is one rest, or none that is preferred', () => {
   expect(attitudesOf(bodyOf(barMesh(60, 20, 30), 1.5, [0, 0, -3])).all).toEqual({
-    ...{ others: [], firstIsNeutral: false, firstShare: 1, starts: 0 },
+    ...{ others: [], firstIsNeutral: false, firstShare: 1, starts: 0, drops: [] },
   });
   expect(attitudesOf(bodyOf(barMesh(60, 20, 30), 1.5)).all.firstIsNeutral).toBe(true);
+});
+
+describe('the drops behind the shares', () => {
+  const { first, all } = attitudesOf(bodyOf(barMesh(60, 20, 30), 0.5));
+
+  test('are each start, with the rest that it ends at', () => {
+    expect(all.drops).toHaveLength(all.starts);
+    const share = (rest: number) => all.drops.filter((drop) => drop.rest === rest).length / all.starts;
+    expect([share(0), share(1)]).toEqual([all.firstShare, all.others[0].share]);
+    // symmetric: whatever leans more to starboard ends on that flank
+    for (const { up, rest } of all.drops) expect(rest).toBe(up[1] * first.up[1] > 0 ? 0 : 1);
+  });
+
+  test('count every rest of a log, none left out', () => {
+    const log = attitudesOf(bodyOf(barMesh(400, 10, 10), 0.22)).all;
+    const seen = new Set(log.drops.map(({ rest }) => rest));
+    expect([...seen].toSorted((a, b) => a - b)).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
+    log.others.forEach(({ share }, i) => {
+      expect(log.drops.filter(({ rest }) => rest === i + 1).length / log.starts).toBeCloseTo(share, 12);
+    });
+  });
+
+  test('stand each for a cell of the sphere', () => {
+    expect(dropCells(all)).toHaveLength(162);
+    expect(dropCells({ drops: [] })).toEqual([]);
+  });
+
+  test('give a share with an error of √(p (1 - p)/N)', () => {
+    expect(shareError(0.23, 162)).toBeCloseTo(Math.sqrt((0.23 * 0.77) / 162), 12);
+    expect([shareError(1, 162), shareError(0, 162), shareError(1, 0)]).toEqual([0, 0, 0]);
+  });
 });

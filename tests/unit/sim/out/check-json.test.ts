@@ -20,6 +20,10 @@ const FLOAT_KEYS = [
 ];
 
 const JUDGED = ['other_attitudes', 'accuracy', 'film', 'air_in_slots_g'];
+const ROLL_KEYS = [
+  ...['word', 'gm_mm', 'width_mm', 'gm_percent_of_width', 'steady_from_mm', 'stiff_from_mm', 'afloat', 'loll_deg'],
+  ...['starboard', 'port', 'comes_back_from_belly_up', 'arms', 'drops'],
+];
 const BALLAST_KEYS = [
   ...['name', 'need', 'state', 'holes', 'lead_g', 'left', 'fill_last', 'cannot', 'cures', 'float', 'forgiveness'],
 ];
@@ -38,7 +42,7 @@ describe('the keys of check --json', () => {
     [
       'a link',
       head,
-      ['name', 'span_mm', 'fixed', 'outside', 'hung', 'ledger', 'target', 'float', ...JUDGED, 'ballast'],
+      ['name', 'span_mm', 'fixed', 'outside', 'hung', 'ledger', 'target', 'float', ...JUDGED, 'roll', 'ballast'],
     ],
     ['fixed', head?.fixed, ['mass_g', 'cg_mm']],
     ['outside', head?.outside[0], ['name', 'volume_mm3', 'at_mm']],
@@ -46,7 +50,11 @@ describe('the keys of check --json', () => {
     ['ledger', head?.ledger[0], ['name', 'kind', 'mass_g', 'at_mm', 'source']],
     ['target', head?.target, ['up', 'offset_mm', 'net_wet_g']],
     ['float of a link', head?.float, FLOAT_KEYS],
-    ['assembled', JSON_BAIT.assembled, ['float', ...JUDGED, 'links', 'pins', 'total_fold_deg', 'reach', 'jointed']],
+    [
+      'assembled',
+      JSON_BAIT.assembled,
+      ['float', ...JUDGED, 'roll', 'links', 'pins', 'total_fold_deg', 'reach', 'jointed'],
+    ],
     ['its joints in play', JSON_BAIT.assembled.jointed, JOINTED_KEYS],
     ['held straight', JSON_BAIT.assembled.jointed?.straight, ['links', 'joints', 'converged']],
     ['a joint there', JSON_BAIT.assembled.jointed?.straight.joints[0], JOINT_KEYS],
@@ -55,6 +63,14 @@ describe('the keys of check --json', () => {
     ['accuracy', head?.accuracy, ['mesh', 'solver']],
     ['error of the mesh', head?.accuracy.mesh, ['draft_mm', 'proud_mm', 'trim_deg', 'heel_deg', 'gm_mm']],
     ['error of the solver', head?.accuracy.solver, ['draft_mm', 'angle_deg']],
+    ['roll of a link', head?.roll, [...ROLL_KEYS, 'off_centre', 'least_lead']],
+    ['roll of the whole', JSON_BAIT.assembled.roll, [...ROLL_KEYS, 'off_centre']],
+    ['one way over', head?.roll.starboard, ['limit_deg', 'most_arm_mm', 'most_arm_deg', 'energy_g_mm', 'on_end_deg']],
+    ['an arm', head?.roll.arms[0], ['heel_deg', 'arm_mm', 'energy_g_mm']],
+    ['drops', head?.roll.drops, ['starts', 'first_percent', 'first_error_percent']],
+    ['lead off the middle', head?.roll.off_centre, ['by_mm', 'heel_deg', 'assembled_heel_deg']],
+    ['least lead', head?.roll.least_lead, ['at_mm', 'place', 'stands', 'steady']],
+    ['a mass of lead', head?.roll.least_lead?.stands, ['net_g', 'lead_g']],
     ['film', head?.film, ['edge_mm', 'force_g', 'draft_mm', 'trim_deg', 'heel_deg', 'too_close']],
     ['float of the whole', JSON_BAIT.assembled.float, FLOAT_KEYS],
     ['pose of a link', JSON_BAIT.assembled.links[0], ['up', 'offset_mm']],

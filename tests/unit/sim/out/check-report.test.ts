@@ -59,6 +59,19 @@ describe('the report on a bait', () => {
       '  buoyancy at  x 30.0, y 0.0, z -1.0',
       '  steadiness   GM: across 3.00, along 40.00, least 3.00 mm',
       '  film         at most ±0.67 g, draft ±0.7 mm, heel ±2.9°, trim ±1.1°, by 90 mm of wet edge',
+      '  Roll: steady, GM 2.25 mm (11 % of its width).',
+      '  Comes back from up to 74° either way; 31 g mm of work takes it there; most arm 2.1 mm at 41°; let go belly up it comes back.',
+      '  All lead 3 mm off the middle heels it 5.2°.',
+    ]);
+  });
+
+  test('says of a link how it takes being rolled, and what lead has to do with it', () => {
+    const head = REPORT.split('\n\n').find((block) => block.startsWith('Link 1 of 2')) ?? '';
+    expect(head.split('\n').slice(-4)).toEqual([
+      '  Roll: steady, GM 1.90 mm (9.5 % of its width).',
+      '  Comes back from up to 74° either way; 31 g mm of work takes it there; most arm 2.1 mm at 41°; let go belly up it comes back.',
+      '  Its lead 3 mm off the middle heels it 4.1° alone, 1.3° joined up.',
+      '  At least 3.2 g of lead where its lead is, 14.0 mm below the datum, stands it up; 3.5 g of lead makes it steady.',
     ]);
   });
 
@@ -120,11 +133,11 @@ test('a bait that the film can hold is told so, with the cure', () => {
 describe('other ways it can rest', () => {
   const block = (report: string) => report.split('\n\n').find((part) => part.startsWith('Other ways')) ?? '';
 
-  test('are told with what it takes to get there and back, and how many starts end there', () => {
+  test('are told with what it takes to get there and back, and in how many drops it comes to that', () => {
     // 6.25 g mm against 20.2 g raised by a millimetre
     expect(block(REPORT).split('\n').slice(1)).toEqual([
       '  The whole bait: none, it comes back from anywhere.',
-      '  head, alone: belly up, 180.0° over (roughly: hooks lie on it); it takes 6.3 g mm to get there (less than lifting it a millimetre: a ripple does it) and 1.5 g mm to get back; 25 % of 162 starts end there.',
+      '  head, alone: in 25 % ± 3 % of drops it comes to rest belly up, 180.0° over (roughly: hooks lie on it); it takes 6.3 g mm to get there (less than lifting it a millimetre: a ripple does it) and 1.5 g mm to get back.',
       '  tail, alone: none, it comes back from anywhere.',
     ]);
   });

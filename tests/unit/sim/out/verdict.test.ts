@@ -28,15 +28,24 @@ describe('the verdict on a bait', () => {
     ],
     [
       'that will not stand up: the block without enough ballast',
-      { ...AFLOAT, heel: deg(31.7), mirrored: true },
+      { ...AFLOAT, heel: deg(31.7), laysOver: true, mirrored: true },
       'The bait floats 6.2 mm proud, lays over 31.7° to starboard; rests as well on its other side.',
     ],
     [
       'that lays over only a little',
-      { ...AFLOAT, heel: deg(7), mirrored: true },
+      { ...AFLOAT, heel: deg(7), laysOver: true, mirrored: true },
       'The bait floats 6.2 mm proud, lays over 7.0° to starboard; rests as well on its other side.',
     ],
-    ['on its flank', { ...AFLOAT, heel: deg(90) }, 'The bait floats 6.2 mm proud, lays over 90.0° to starboard.'],
+    [
+      'on its flank',
+      { ...AFLOAT, heel: deg(90), laysOver: true },
+      'The bait floats 6.2 mm proud, lays over 90.0° to starboard.',
+    ],
+    [
+      'that would stand but for weight off its middle',
+      { ...AFLOAT, heel: deg(-34.1) },
+      'The bait floats 6.2 mm proud, is pulled over 34.1° to port.',
+    ],
     ['upside down', { ...AFLOAT, heel: deg(-180) }, 'The bait floats 6.2 mm proud, belly up, 180.0° over.'],
     [
       'that stands on its nose, where heel means nothing',
@@ -72,7 +81,7 @@ describe('the verdict on a bait', () => {
     ],
     [
       'with a hook across its flank',
-      { ...AFLOAT, heel: deg(95), lyingHooks: true },
+      { ...AFLOAT, heel: deg(95), laysOver: true, lyingHooks: true },
       'The bait floats 6.2 mm proud, lays over 95.0° to starboard; a hook lies on it here, so take the angles as rough.',
     ],
     [

@@ -84,8 +84,22 @@ describe('another way to rest', () => {
     expect([code, where]).toEqual(['other-rest', 'the whole bait']);
     // 30.3 g mm on 20.2 g
     expect(text).toBe(
-      'Once over, the whole bait may stay over to port by 68.8°: it takes 30 g mm to get there (as lifting it 1.5 mm: a wave or a tug does it) and 4.2 g mm to get back.',
+      'Likely: in 20 % ± 3 % of drops the whole bait comes to rest over to port by 68.8°; it takes 30 g mm to get there (as lifting it 1.5 mm: a wave or a tug does it) and 4.2 g mm to get back.',
     );
+  });
+
+  test('that few drops end at is what comes of being turned over', () => {
+    const [[, , text]] = said({ whole: { ...QUIET, attitudes: makeAttitudes([{ ...OVER, share: 0.05 }]) } });
+    expect(text).toMatch(
+      /^Once over, the whole bait may stay over to port by 68\.8°: .*; in 5\.0 % ± 1\.7 % of drops it ends there\.$/,
+    );
+  });
+
+  test('has the lift that the way there is worth for its number, and that of a ripple for its limit', () => {
+    const attitudes = makeAttitudes([OVER]);
+    const rest = { reach: makeReach(), jointed: null, folded: null, links: [] };
+    const [one] = warnOfAll({ parts: quietWarnParts(), refloat, whole: { ...QUIET, attitudes }, ...rest });
+    expect(one).toMatchObject({ number: 1.5, limit: 1, unit: 'mm', fix: null });
   });
 
   test('that is but the other side of a bait that lays over is left to its verdict', () => {

@@ -29,7 +29,9 @@ describe('how it rests', () => {
     ],
     ['no-rest-upright', { mirrored: true }, /goes over either way/, [null, null]],
     ['neutral', { neutral: true, tender: true, gmMin: 0.002 }, /no preferred way up/, [0.002, 0.005]],
-    ['tender', { tender: true, gmMin: 0.05 }, /0\.05 mm/, [0.05, 0.1]],
+    // a hundredth of a width of 20 mm
+    ['tender', { tender: true, gmMin: 0.05 }, /0\.05 mm/, [0.05, 0.2]],
+    ['no-rest-upright', { laysOver: true, gmUpright: -0.3, heel: -0.5 }, /goes over to port/, [-0.3, 0]],
     ['hooks-lie', { lyingHooks: true, trim: -1.5 }, /its attitude is rough/, [(1.5 * 180) / Math.PI, 80]],
   ];
 

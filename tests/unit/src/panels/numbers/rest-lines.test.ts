@@ -10,7 +10,7 @@ function turnedTo(degrees: number, changes: Partial<OtherRest> = {}): OtherRest 
 }
 
 function attitudes(others: readonly OtherRest[], firstIsNeutral = false): Attitudes {
-  return { others, firstIsNeutral, firstShare: 0.5, starts: 162 };
+  return { others, firstIsNeutral, firstShare: 0.5, starts: 162, drops: [] };
 }
 
 test('A bait that comes back from anywhere has nothing to say', () => {
