@@ -12,6 +12,7 @@ import type { Warning } from '../warnings.ts';
 import { type LinkBallastJson, linkBallastJson, type WhatIfJson, whatIfJson } from './ballast/json.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
 import { type FloatJson, floatJson } from './float-json.ts';
+import { type DropJson, dropJson, type SinkingJson, sinkingJson } from './sinking/json.ts';
 
 /**
  * What `check --json` prints: every answer about a bait, degrees for angles and the unit in every key, at full
@@ -30,6 +31,8 @@ export interface CheckJson {
   readonly links: readonly LinkJson[];
   readonly assembled: {
     readonly float: FloatJson;
+    /** How it falls; null: it floats or hangs. */
+    readonly sinking: SinkingJson | null;
     readonly other_attitudes: readonly OtherFloatJson[];
     readonly accuracy: AccuracyJson;
     readonly film: FilmJson;
@@ -39,6 +42,8 @@ export interface CheckJson {
     readonly pins: readonly PinJson[];
     readonly total_fold_deg: null;
   };
+  /** What the setup's timed drop comes to; null: none was timed. */
+  readonly drop: DropJson | null;
   readonly warnings: readonly WarningJson[];
   /** What becomes of the setup when one thing is different. */
   readonly what_ifs: readonly WhatIfJson[];
@@ -56,6 +61,7 @@ export interface LinkJson {
   readonly ledger: readonly LineJson[];
   readonly target: TargetJson | null;
   readonly float: FloatJson;
+  readonly sinking: SinkingJson | null;
   readonly other_attitudes: readonly OtherFloatJson[];
   readonly accuracy: AccuracyJson;
   readonly film: FilmJson;
@@ -151,7 +157,8 @@ export function checkJson(bait: CheckedBait): CheckJson {
     water: { density_g_mm3: density, temperature_c: temperature, salinity_g_kg: salinity },
     links: bait.links.map((link, index) => linkJson(bait, link, index)),
     assembled: {
-      float: floatJson(bait.assembled),
+      float: floatJson(bait.assembled, bait.assembledSinking?.speed ?? null),
+      sinking: bait.assembledSinking && sinkingJson(bait.assembledSinking),
       other_attitudes: otherJson(bait.assembledAttitudes),
       accuracy: accuracyJson(bait.assembledAccuracy),
       film: filmJson(bait.assembledAccuracy.film),
@@ -161,6 +168,7 @@ export function checkJson(bait: CheckedBait): CheckJson {
       pins: bait.hardware.pins.toSorted((a, b) => a.joint - b.joint).map(pinJson),
       total_fold_deg: null,
     },
+    drop: bait.drop && dropJson(bait.drop),
     warnings: bait.warnings.map(warningJson),
     what_ifs: bait.whatIfs.map(whatIfJson),
   };
@@ -184,7 +192,8 @@ function linkJson(bait: CheckedBait, link: CheckedLink, index: number): LinkJson
     hung: bait.hardware.hung.filter((item) => item.link === spec.index).map(hungJson),
     ledger: ledger.lines.map(lineJson),
     target: aim === undefined ? null : { up: aim.up, offset_mm: aim.offset, net_wet_g: aim.netWet },
-    float: floatJson(link.float),
+    float: floatJson(link.float, link.sinking?.speed ?? null),
+    sinking: link.sinking && sinkingJson(link.sinking),
     other_attitudes: otherJson(link.attitudes),
     accuracy: accuracyJson(link.accuracy),
     film: filmJson(link.accuracy.film),
@@ -195,7 +204,8 @@ function linkJson(bait: CheckedBait, link: CheckedLink, index: number): LinkJson
 
 function otherJson({ others, starts }: Attitudes): readonly OtherFloatJson[] {
   return others.map(({ float, hump, back, share, mirrorOf }) => ({
-    ...floatJson(float),
+    // whatever can rest another way floats
+    ...floatJson(float, null),
     hump_g_mm: hump,
     hump_back_g_mm: back,
     starts_percent: percentFromShare(share),

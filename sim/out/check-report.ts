@@ -4,6 +4,7 @@ import type { Film } from '../hydro/film.ts';
 import type { Float } from '../hydro/float.ts';
 import type { PlacedHung } from '../mass/placed.ts';
 import type { Vec3 } from '../numerics/vec3.ts';
+import type { Sinking } from '../sinking/sink.ts';
 import type { Gram, Mm } from '../units/brand.ts';
 import {
   formatAngle,
@@ -17,6 +18,7 @@ import {
 import { planWords, whatIfWords } from './ballast/words.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
 import { humpWords, restWords } from './other-rest.ts';
+import { dropWords, sinkingWords } from './sinking/words.ts';
 import { type Column, textTable } from './table.ts';
 import { targetLine } from './target-line.ts';
 import { baitVerdict, linkVerdict } from './verdict.ts';
@@ -59,9 +61,14 @@ function titleBlock({ design, setup, water }: CheckedBait): readonly string[] {
   ];
 }
 
-function baitLines({ assembled, assembledAccuracy, hardware }: CheckedBait): readonly string[] {
+function baitLines({ assembled, assembledAccuracy, assembledSinking, drop, hardware }: CheckedBait): readonly string[] {
   const hung = sum(hardware.hung.map((item) => item.mass));
-  return [baitVerdict(assembled, assembledAccuracy.digits), ...floatLines(assembled, assembledAccuracy, hung)];
+  return [
+    baitVerdict(assembled, assembledAccuracy.digits),
+    ...floatLines(assembled, assembledAccuracy, hung),
+    ...fallLines(assembledSinking),
+    ...(drop ? [dropWords(drop)] : []),
+  ];
 }
 
 function linkBlock(bait: CheckedBait, link: CheckedLink): readonly string[] {
@@ -73,6 +80,7 @@ function linkBlock(bait: CheckedBait, link: CheckedLink): readonly string[] {
     ...indented([
       linkVerdict(spec.name, float, link.accuracy.digits),
       ...floatLines(float, link.accuracy, sum(hung.map((item) => item.mass))),
+      ...fallLines(link.sinking),
       '',
       ...ledgerTable(link, hung),
     ]),
@@ -97,6 +105,11 @@ function floatLines(float: Float, accuracy: Accuracy, hung: Gram): readonly stri
     ['film', filmWords(accuracy.film)],
   ];
   return textTable([words(''), words('')], rows).slice(1);
+}
+
+/** How it falls, where it does. */
+function fallLines(sinking: Sinking | null): readonly string[] {
+  return sinking ? [sinkingWords(sinking)] : [];
 }
 
 function hungVolume(float: Float): string {

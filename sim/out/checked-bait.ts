@@ -11,6 +11,8 @@ import type { LinkSpec } from '../links/cut.ts';
 import type { Ledger } from '../mass/ledger.ts';
 import type { Hardware } from '../mass/placed.ts';
 import type { BareSolid, Wetted } from '../mesh/wetted.ts';
+import type { Sinking } from '../sinking/sink.ts';
+import type { DropFit } from '../sinking/timed-drop.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import type { Warning } from '../warnings.ts';
 
@@ -25,6 +27,10 @@ export interface CheckedBait {
   readonly assembled: Float;
   readonly assembledAccuracy: Accuracy;
   readonly assembledAttitudes: Attitudes;
+  /** What the setup's timed drop comes to; null: none was timed. */
+  readonly drop: DropFit | null;
+  /** How it falls; null: it floats or hangs. */
+  readonly assembledSinking: Sinking | null;
   readonly target: TargetAnswer;
   readonly warnings: readonly Warning[];
   readonly ballast: BallastPlan;
@@ -40,6 +46,7 @@ export interface CheckedLink {
   readonly float: Float;
   readonly accuracy: Accuracy;
   readonly attitudes: Attitudes;
+  readonly sinking: Sinking | null;
   readonly cures: readonly Cure[];
   readonly forgiveness: Forgiveness | null;
 }

@@ -37,7 +37,7 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
     water: present(bait.water),
     hardware: present(bait.hardware),
     links: present(bait.links).map((spec, index) => {
-      const { solid, wetted, ledger, float, accuracy, attitudes, cures, forgiveness } = links[index] ?? {};
+      const { solid, wetted, ledger, float, accuracy, attitudes, sinking, cures, forgiveness } = links[index] ?? {};
       return {
         spec,
         solid: present(solid),
@@ -46,6 +46,7 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
         float: present(float),
         accuracy: present(accuracy),
         attitudes: present(attitudes),
+        sinking: present(sinking),
         cures: present(cures),
         forgiveness: present(forgiveness),
       };
@@ -53,6 +54,8 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
     assembled: present(bait.assembled),
     assembledAccuracy: present(bait.assembledAccuracy),
     assembledAttitudes: present(bait.assembledAttitudes),
+    drop: present(bait.drop),
+    assembledSinking: present(bait.assembledSinking),
     target: present(bait.target),
     warnings: present(bait.allWarnings),
     ballast: present(bait.ballast),

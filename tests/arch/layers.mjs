@@ -10,7 +10,19 @@
  */
 
 /** A folder of sim/ may import those before it, never those after it. */
-export const SIM_LAYERS = ['tables', 'design', 'hull', 'links', 'mesh', 'mass', 'hydro', 'ballast', 'sheets', 'out'];
+export const SIM_LAYERS = [
+  'tables',
+  'design',
+  'hull',
+  'links',
+  'mesh',
+  'mass',
+  'hydro',
+  'sinking',
+  'ballast',
+  'sheets',
+  'out',
+];
 
 /** Below all layers: they know nothing of baits, and any layer may import them. */
 export const SIM_GROUND = ['flow', 'units', 'numerics', 'sources'];

@@ -8,6 +8,7 @@ import { cutLinks } from '../../sim/links/cut.ts';
 import type { Ledger, LedgerLine } from '../../sim/mass/ledger.ts';
 import type { Wetted } from '../../sim/mesh/wetted.ts';
 import type { CheckedBait } from '../../sim/out/checked-bait.ts';
+import type { Sinking } from '../../sim/sinking/sink.ts';
 import { boxMesh } from './box-mesh.ts';
 import { goodOf } from './change-file.ts';
 import { makeDesignFile } from './make-design.ts';
@@ -66,6 +67,33 @@ export function makeAttitudes(others: readonly OtherRest[] = []): Attitudes {
   return { others, firstIsNeutral: false, firstShare: others.length === 0 ? 1 : 0.75, starts: 162 };
 }
 
+/** A slow fall, a little nose-down. Fields given replace these. */
+export function makeSinking(changes: Partial<Sinking> = {}): Sinking {
+  return {
+    speed: [100, 115, 130],
+    firstFoot: [3.1, 3.4, 3.7],
+    firstMetre: [8.6, 9.6, 10.6],
+    up: [Math.sin(Math.PI / 150), 0, Math.cos(Math.PI / 150)],
+    trim: Math.PI / 150,
+    heel: 0,
+    neutral: false,
+    settled: true,
+    dragCentre: [88, 0, -1],
+    netWet: 0.8,
+    addedMass: 11,
+    dragArea: [950, 1220, 1600],
+    area: 1900,
+    shares: [{ share: 1, at: [88, 0, -1] }],
+    timed: null,
+    curve: [0, 1, 2].map((time) => ({
+      time: 5.3 * time,
+      depth: [480 * time, 530 * time, 580 * time] as const,
+      speed: [100, 115, 130] as const,
+    })),
+    ...changes,
+  };
+}
+
 /** A link that rests as it should without lead, unless changes say otherwise. */
 export function makePlan(link: number, name: string, changes: Partial<LinkPlan> = {}): LinkPlan {
   return {
@@ -101,7 +129,8 @@ export function makeWhatIf(changes: Partial<WhatIfRow> = {}): WhatIfRow {
     netWet: -2.75,
     trim: -Math.PI / 360,
     proud: 2.9,
-    change: { netWet: -0.5, trim: -Math.PI / 360, proud: 0.4 },
+    firstFoot: null,
+    change: { netWet: -0.5, trim: -Math.PI / 360, proud: 0.4, firstFoot: null },
     lead: null,
     ...changes,
   };
@@ -165,6 +194,7 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
         float: makeFloat({ trim: Math.PI / 60, up: [Math.sin(Math.PI / 60), 0, Math.cos(Math.PI / 60)] }),
         accuracy: makeAccuracy(),
         attitudes: makeAttitudes([BELLY_UP]),
+        sinking: null,
         cures: [],
         forgiveness: { perMm: 0.02, perGram: [0.3, -0.25], hung: [] },
       },
@@ -180,12 +210,15 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
           film: { edge: 110, force: 0.82, draft: null, heel: null, trim: null, tooClose: true },
         }),
         attitudes: makeAttitudes(),
+        sinking: makeSinking(),
         cures: [],
         forgiveness: null,
       },
     ],
     assembledAccuracy: makeAccuracy(),
     assembledAttitudes: makeAttitudes(),
+    drop: null,
+    assembledSinking: null,
     assembled: makeFloat({ mass: 41.5, netWet: -2.25, reserveShare: 0.054, proud: 2.5, heel: -Math.PI / 36 }),
     target: {
       assembled: { up: [0, 0, 1], offset: 15, netWet: null },
@@ -212,6 +245,8 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
         offMark: [],
       },
       holes: [],
+      sinkings: [null, null],
+      assembledSinking: null,
     },
     whatIfs: [],
     warnings: [

@@ -10,10 +10,10 @@ const BAIT = makeCheckedBait();
 /** The answers of the bait as the pipeline gives them, one by one. */
 function stepsOf(bait = BAIT): Step[] {
   const { design, setup, water, hardware, assembled, target, warnings } = bait;
-  const { assembledAccuracy, assembledAttitudes, ballast, planned, whatIfs } = bait;
+  const { assembledAccuracy, assembledAttitudes, drop, assembledSinking, ballast, planned, whatIfs } = bait;
   const whole = { design, setup, water, links: bait.links.map(({ spec }) => spec), hardware, sound: true };
   const judged = { assembledAccuracy, assembledAttitudes, allWarnings: warnings, whatIfs };
-  const after = { assembled, target, warnings: [], ballast, planned, ...judged };
+  const after = { assembled, drop, assembledSinking, target, warnings: [], ballast, planned, ...judged };
   const step = (name: string, link: number | null, value: unknown) =>
     ({ name, link, outcome: { status: 'ok', value } }) as Step;
   return [
