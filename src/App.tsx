@@ -5,6 +5,7 @@ import { Ballast } from './panels/ballast/Ballast.tsx';
 import { Columns } from './panels/columns/Columns.tsx';
 import { Headline } from './panels/headline/Headline.tsx';
 import { Parts } from './panels/parts/Parts.tsx';
+import { SinkingPanel } from './panels/sinking/SinkingPanel.tsx';
 import { TitleBlock } from './panels/title/TitleBlock.tsx';
 import { Trouble } from './panels/trouble/Trouble.tsx';
 import { Tub } from './panels/tub/Tub.tsx';
@@ -60,6 +61,7 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
           <Margin onPreset={onPreset} />
         </Suspense>
       </aside>
+      <SinkingPanel />
       <Ballast />
       <Parts />
     </div>

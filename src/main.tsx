@@ -6,6 +6,7 @@ import './styles/columns.css';
 import './styles/margin.css';
 import './styles/parts.css';
 import './styles/ballast.css';
+import './styles/sinking.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';

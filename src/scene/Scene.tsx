@@ -9,6 +9,7 @@ import { createSpread, shiftsOf, shrunkSheet } from './apart.ts';
 import { BesideLine } from './BesideLine.tsx';
 import { CameraStand } from './CameraStand.tsx';
 import { CutPlane } from './CutPlane.tsx';
+import { FallDriver } from './FallDriver.tsx';
 import { SCENE_FROM_WORLD } from './frame.ts';
 import { Ghost } from './Ghost.tsx';
 import { Hooks } from './Hooks.tsx';
@@ -102,6 +103,7 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
   return (
     <TubContext value={tub}>
       <MotionDriver pose={picture.pose} still={still} />
+      <FallDriver pose={picture.pose} floor={halfView[1]} still={still} />
       <SpreadDriver apart={apart} still={still} />
       <CameraStand room={room} sheet={sheet} />
       <PictureTaker />

@@ -33,6 +33,8 @@ export interface View {
   readonly keepOuts: boolean;
   /** Where the bait is cut away, in mm to starboard of its centre plane: wood nearer to the viewer is gone. null: whole. */
   readonly cut: number | null;
+  /** What is shown is let go in the tub and sinks out of sight. */
+  readonly sinking: boolean;
   readonly sheet: Sheet;
 }
 
@@ -47,6 +49,7 @@ export const viewStore = createStore<View>()(() => ({
   metacentre: false,
   keepOuts: false,
   cut: null,
+  sinking: false,
   sheet: { scale: 4, left: 24 },
 }));
 
@@ -82,6 +85,11 @@ export function cutAt(cut: number): void {
 /** Where a body of this width is cut: a plane set on a wider one stays within it. */
 export function cutWithin(cut: number, width: number): number {
   return Math.min(width / 2, Math.max(-width / 2, cut));
+}
+
+/** Lets what is shown sink in the tub, or takes it up again. */
+export function letSink(sinking: boolean): void {
+  viewStore.setState({ sinking });
 }
 
 export function lookFrom(camera: Camera): void {
