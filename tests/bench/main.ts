@@ -9,6 +9,7 @@ import { pageRows } from './page.ts';
 import { drain, pipelineRows } from './pipeline.ts';
 import { lastResults, saveResults } from './results.ts';
 import { type Row, sectionText, valueRow, verdictOf } from './rows.ts';
+import { sinkingRows } from './sinking.ts';
 
 const lastOf = lastResults();
 const all: Row[] = [];
@@ -33,6 +34,7 @@ if (file) {
   show('The same equilibrium by other means, head link', others);
   show('Accuracy', [logRow(), ...linkRows(answers)]);
   show('Ballast', ballastRows());
+  show('Sinking', sinkingRows());
   show('Picture, head link', drawingRows(answers));
   show(`Page, ${DEMO}`, await pageRows());
 } else {
