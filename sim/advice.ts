@@ -4,9 +4,10 @@ import { type PinLoad, planChamber, planTogether } from './ballast/carry.ts';
 import { type CureKind, cureTrials } from './ballast/cures.ts';
 import { needOf } from './ballast/need.ts';
 import { type BaitParts, holesBefore, keptLedger, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
-import { settlePlan } from './ballast/settle.ts';
+import { type SettledPlan, settlePlan } from './ballast/settle.ts';
 import { type WhatIf, whatIfsOf } from './ballast/what-ifs.ts';
 import { mergedHoles, namedApart } from './ballast/whole.ts';
+import type { Target } from './design/design.ts';
 import { type ProposedEdit, withEdit } from './design/edit.ts';
 import type { DesignFile } from './design/file.ts';
 import { valueAt } from './design/place.ts';
@@ -16,6 +17,7 @@ import { bodyOf } from './hydro/bait-body.ts';
 import type { Float } from './hydro/float.ts';
 import { linkTree } from './hydro/link-tree.ts';
 import { createPipeline, type Pipeline, type Request } from './pipeline.ts';
+import type { Sinking } from './sinking/sink.ts';
 import type { BaitAnswers, LinkAnswers, Step } from './steps.ts';
 import { METALS } from './tables/metals.ts';
 import type { Gram, Radian } from './units/brand.ts';
@@ -96,16 +98,17 @@ export function createAdvisor(): Pipeline {
         target: setup.target,
         linkTargets: setup.linkTargets,
         length: design.body.length,
+        timed: run.drop?.kind === 'fitted' ? run.drop.timed : null,
       });
       const [link, { assembled, target }] = [settled.floats[index], settled];
-      if (Math.abs(assembled.trim - setup.target.trim) > LEVEL_RAD || Math.abs(assembled.heel) > LEVEL_RAD) return null;
+      if (!liesAsAimed(setup.target, assembled, settled.assembledSinking)) return null;
       const lead = plans[index].holes.reduce((sum, hole) => sum + (hole.lead?.mass ?? 0), 0);
       const accepted = acceptHoles(file, design, setup, holes);
       // what stands in the file already cures nothing any more
       if (sets.length === 0 && accepted.sets.every(({ path, value }) => isSame(valueAt(file, path), value)))
         return null;
       const edit = { says, sets: [...sets, ...accepted.sets] };
-      return { kind, edit, after: { link, assembled, lead, met: target.met, pin } };
+      return { kind, edit, after: { link, assembled, speeds: speedsOf(settled, index), lead, met: target.met, pin } };
     };
 
     for (const { joint, beside } of pinnedNeighbours(run, index)) {
@@ -157,7 +160,7 @@ export function createAdvisor(): Pipeline {
     const { design, setup: now, ballast, planned } = run.bait;
     if (!design || !now || !ballast || !planned || ballast.links[index].state === 'cannot') return null;
     const link = planned.floats[index];
-    if (Math.abs(link.trim - now.target.trim) > LEVEL_RAD || Math.abs(link.heel) > LEVEL_RAD) return null;
+    if (!liesAsAimed(now.target, link, planned.sinkings[index])) return null;
     const accepted = acceptHoles(changed, design, now, ballast.holes);
     return {
       kind,
@@ -165,6 +168,7 @@ export function createAdvisor(): Pipeline {
       after: {
         link,
         assembled: planned.assembled,
+        speeds: speedsOf(planned, index),
         lead: ballast.links[index].lead,
         met: planned.target.met,
         pin: null,
@@ -203,15 +207,16 @@ export function createAdvisor(): Pipeline {
     leadNow: Gram,
   ): WhatIfRow | null {
     const run = emptyRun();
-    for (const step of aside.steps(withEdit(file, edit), { setup: now.setup.name, detail: 'full' })) {
+    const changed = withEdit(withEdit(file, weighedDrop(now)), edit);
+    for (const step of aside.steps(changed, { setup: now.setup.name, detail: 'full' })) {
       if (step.outcome.status === 'failed') return null;
       note(run, step);
       if (step.name === 'target') break;
     }
-    const { assembled } = run.bait;
-    const before = now.assembled;
-    if (!assembled) return null;
-    if (!sameTarget) return { ...rowOf(name, assembled, before), lead: null };
+    const { assembled, assembledSinking: sinking } = run.bait;
+    if (!assembled || sinking === undefined) return null;
+    const before = { float: now.assembled, sinking: now.assembledSinking };
+    if (!sameTarget) return { ...rowOf(name, { float: assembled, sinking }, before), lead: null };
     const floated = floatedOf(run);
     if (!floated) return null;
     const mass = leadWanted(floated);
@@ -243,7 +248,18 @@ function note({ bait, links }: Run, { name, link, outcome }: Step): void {
   }
 }
 
-const FLOATED = ['design', 'setup', 'water', 'hull', 'links', 'hardware', 'assembled', 'target'] as const;
+const FLOATED = [
+  'design',
+  'setup',
+  'water',
+  'hull',
+  'links',
+  'hardware',
+  'assembled',
+  'drop',
+  'assembledSinking',
+  'target',
+] as const;
 type Floated = Pick<BaitAnswers, (typeof FLOATED)[number]> & {
   readonly made: readonly Pick<LinkAnswers, 'solid' | 'wetted'>[];
 };
@@ -323,6 +339,25 @@ function pinnedNeighbours({ links, hardware }: Floated, index: number): readonly
   return sides.toSorted((a, b) => Math.abs(a.beside - middle) - Math.abs(b.beside - middle));
 }
 
+/** Within what a float test asks of trim and heel: at rest, or in the fall where a sinking speed is aimed at. */
+function liesAsAimed({ kind, trim }: Target, float: Float, sinking: Sinking | null): boolean {
+  const lies = kind === 'sink' && sinking ? sinking : float;
+  return Math.abs(lies.trim - trim) <= LEVEL_RAD && Math.abs(lies.heel) <= LEVEL_RAD;
+}
+
+function speedsOf({ sinkings, assembledSinking }: SettledPlan, index: number): Cure['after']['speeds'] {
+  return { link: sinkings[index]?.speed ?? null, assembled: assembledSinking?.speed ?? null };
+}
+
+/** A timed drop was of the bait as it is: what is changed must not change what it weighed then. */
+function weighedDrop({ design, setup, assembled }: Planned): ProposedEdit {
+  const { drop } = setup;
+  const says = 'keep what the dropped bait weighed';
+  if (drop === null || drop.netWet !== null || !(assembled.netWet > 0)) return { says, sets: [] };
+  const index = design.setups.findIndex(({ name }) => name === setup.name);
+  return { says, sets: [{ path: `setups.${index}.drop.net_wet_g`, value: assembled.netWet }] };
+}
+
 /** Lead that all links together want, each for its aim: N ρ_lead/(ρ_lead - ρ_wood), the share of lead that counts in wood. */
 function leadWanted(floated: Floated): Gram {
   const bait = baitPartsOf(floated);
@@ -334,17 +369,27 @@ function leadWanted(floated: Floated): Gram {
   }, 0);
 }
 
-function rowOf(name: string, after: Float, before: Float): Omit<WhatIfRow, 'lead'> {
+/** A whole bait, or a link, as it rests and falls. */
+interface Riding {
+  readonly float: Float;
+  readonly sinking: Sinking | null;
+}
+
+function rowOf(name: string, { float: after, sinking }: Riding, was: Riding): Omit<WhatIfRow, 'lead'> {
+  const before = was.float;
+  const [foot, footBefore] = [sinking, was.sinking].map((falls) => falls?.firstFoot[1] ?? null);
   return {
     name,
     state: after.state,
     netWet: after.netWet,
     trim: after.trim,
     proud: after.proud,
+    firstFoot: foot,
     change: {
       netWet: after.netWet - before.netWet,
       trim: after.trim - before.trim,
       proud: after.proud === null || before.proud === null ? null : after.proud - before.proud,
+      firstFoot: foot === null || footBefore === null ? null : foot - footBefore,
     },
   };
 }

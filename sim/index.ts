@@ -81,9 +81,17 @@ export {
   STEADINESS_MEANS,
   steadinessWords,
 } from './out/roll/words.ts';
+export {
+  fallWords,
+  firstFootWords,
+  secondsWords,
+  speedWords,
+  timeBandWords,
+  timedDropWords,
+} from './out/sinking/words.ts';
 export { linkSolids } from './out/solids.ts';
 export { sumsPage } from './out/sums/page.ts';
-export { aimAmount, toleranceAmount } from './out/target-words.ts';
+export { aimAmount, bandWords, toleranceAmount } from './out/target-words.ts';
 export { baitVerdict, linkVerdict } from './out/verdict.ts';
 export { createPipeline } from './pipeline.ts';
 export type { Swing } from './reach/joint.ts';
@@ -91,6 +99,8 @@ export type { JointReach, Reach } from './reach/reach.ts';
 export type { Outline } from './reach/slice.ts';
 export type { ArmAt, Arms, ArmsOver } from './roll/arms.ts';
 export type { BaitRoll, LinkRoll, Roll } from './roll/roll.ts';
+export type { Band } from './sinking/drag-law.ts';
+export type { Sinking } from './sinking/sink.ts';
 export type { AdvisedBaitAnswers, AdvisedLinkAnswers, Step, WallAnswer } from './steps.ts';
 export type { WaterAnswer } from './tables/waters.ts';
 export { type Amounts, amountsIn, restated, type UnitSystem } from './units/amounts.ts';

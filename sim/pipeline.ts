@@ -34,6 +34,10 @@ import { warn } from './out/warn.ts';
 import { warnOfAll } from './out/warn-of-all.ts';
 import { findReach, type Reach } from './reach/reach.ts';
 import { rollOfBait, rollOfLink } from './roll/roll.ts';
+import type { Timed } from './sinking/drag-law.ts';
+import { type FallParts, fallPartsOf } from './sinking/fall-parts.ts';
+import { type Sinking, sinkBody } from './sinking/sink.ts';
+import { type DropFit, fitDrop } from './sinking/timed-drop.ts';
 import type { Step, WallAnswer } from './steps.ts';
 import { surfaceTension } from './tables/surface-tension.ts';
 import { type WaterAnswer, waterAnswer } from './tables/waters.ts';
@@ -56,7 +60,7 @@ export interface Pipeline {
 
 /**
  * The recipe: design → setup, water, hull → links → hardware → sound → for each link mesh, solid, wetted, ledger,
- * float → assembled → target → walls → warnings; then, at full detail, what takes longer: for each link its plan and
+ * float → assembled → sinking → target → walls → warnings; then, at full detail, what takes longer: for each link its plan and
  * what it forgives → ballast → planned → reach → jointed, folded; for each link and for the whole accuracy, attitudes and roll → all warnings. Each stage takes the parts it reads and no more, and remembers one call.
  */
 export function createPipeline(): Pipeline {
@@ -162,8 +166,23 @@ export function createPipeline(): Pipeline {
     const trees = bait.trees(made.map((link) => link.tree));
     const assembled = bait.assembled(trees, ledgers, allHung, water);
     yield { name: 'assembled', link: null, outcome: assembled };
+    const drop = bait.drop(
+      trees,
+      ledgers,
+      allHung,
+      water,
+      chosen((s) => s.drop),
+    );
+    yield { name: 'drop', link: null, outcome: drop };
+    const timed = part(drop, 'drop', (fit) => (fit?.kind === 'fitted' ? fit.timed : null));
+    const fall = bait.fall(trees, ledgers, allHung, water, timed);
+    const assembledSinking = bait.sinking(fall, assembled);
+    yield { name: 'assembledSinking', link: null, outcome: assembledSinking };
+    for (const [index, { link, float }] of made.entries()) {
+      yield { name: 'sinking', link: index, outcome: link.sinking(fall, float, ok(index)) };
+    }
     const [wanted, wantedOfLinks] = [chosen((s) => s.target), chosen((s) => s.linkTargets)];
-    const target = bait.target(wanted, wantedOfLinks, links, length, wetted, floats, assembled);
+    const target = bait.target(wanted, wantedOfLinks, links, length, wetted, floats, assembled, fall, assembledSinking);
     yield { name: 'target', link: null, outcome: target };
     const walls = bait.walls(hull, fixed, links);
     yield { name: 'walls', link: null, outcome: walls };
@@ -217,7 +236,7 @@ export function createPipeline(): Pipeline {
     const linkParts = bait.linkParts(parts);
     const ballast = bait.ballast(baitParts, linkParts, bait.plans(plans), wanted);
     yield { name: 'ballast', link: null, outcome: ballast };
-    const planned = bait.planned(baitParts, linkParts, ballast, wanted, wantedOfLinks, length);
+    const planned = bait.planned(baitParts, linkParts, ballast, wanted, wantedOfLinks, length, timed);
     yield { name: 'planned', link: null, outcome: planned };
     const held = <Value>(pick: (placed: Hardware) => Value) => part(hardware, 'hardware', pick);
     const reach = bait.reach(
@@ -266,7 +285,7 @@ export function createPipeline(): Pipeline {
       : bait.attitudes(trees, ledgers, roughTrees, roughLedgers, allHung, water, assembled);
     yield { name: 'assembledAttitudes', link: null, outcome: assembledAttitudes };
     yield { name: 'assembledRoll', link: null, outcome: bait.roll(baitParts, linkParts, assembled) };
-    const tried = bait.refloat(baitParts, linkParts, wanted, wantedOfLinks, length);
+    const tried = bait.refloat(baitParts, linkParts, wanted, wantedOfLinks, length, timed);
     const allWarnings = bait.allWarnings(
       warnParts,
       bait.accuracies(accuracies),
@@ -361,8 +380,22 @@ function createBaitStages() {
       (trees: readonly LinkTrees[], ledgers: readonly Ledger[], hung: Hardware['hung'], water: WaterAnswer) =>
         floatBody(bodyOf(trees, ledgers, hung, water)),
     ),
+    drop: createStage(
+      ['wetted', 'ledger', 'hardware', 'water', 'setup'],
+      (
+        trees: readonly LinkTrees[],
+        ledgers: readonly Ledger[],
+        hung: Hardware['hung'],
+        water: WaterAnswer,
+        drop: Setup['drop'],
+      ): DropFit | null => drop && fitDrop(fallPartsOf(trees, ledgers, hung, water, null).whole, drop),
+    ),
+    fall: createStage(['wetted', 'ledger', 'hardware', 'water', 'drop'], fallPartsOf, 'whole'),
+    sinking: createStage(['float', 'assembled'], ({ whole }: FallParts, assembled: Float) =>
+      sinkBody(whole, assembled),
+    ),
     target: createStage(
-      ['setup', 'setup', 'links', 'design', 'wetted', 'float', 'assembled'],
+      ['setup', 'setup', 'links', 'design', 'wetted', 'float', 'assembled', 'float', 'assembledSinking'],
       (
         target: Target,
         linkTargets: Setup['linkTargets'],
@@ -371,6 +404,8 @@ function createBaitStages() {
         wetted: readonly Wetted[],
         floats: readonly Float[],
         assembled: Float,
+        fall: FallParts,
+        sinking: Sinking | null,
       ) =>
         checkTarget({
           target,
@@ -381,6 +416,8 @@ function createBaitStages() {
           wetted,
           floats,
           assembled,
+          fall,
+          sinking,
         }),
     ),
     drawn: createStage(
@@ -431,16 +468,17 @@ function createBaitStages() {
     ),
     linkParts: createList<LinkParts>('float'),
     refloat: createStage(
-      ['setup', 'float', 'setup', 'setup', 'design'],
+      ['setup', 'float', 'setup', 'setup', 'design', 'drop'],
       (
         shared: BaitParts,
         links: readonly LinkParts[],
         target: Target,
         linkTargets: Setup['linkTargets'],
         length: Mm,
+        timed: Timed | null,
       ): Refloat =>
         (other) =>
-          refloat({ ...shared, links, target, linkTargets, length }, other),
+          refloat({ ...shared, links, target, linkTargets, length, timed }, other),
       'whole',
     ),
     plans: createList<LinkPlan>('plan'),
@@ -450,7 +488,7 @@ function createBaitStages() {
         planBallast(shared, links, trim, plans),
     ),
     planned: createStage(
-      ['setup', 'float', 'ballast', 'setup', 'setup', 'design'],
+      ['setup', 'float', 'ballast', 'setup', 'setup', 'design', 'drop'],
       (
         shared: BaitParts,
         links: readonly LinkParts[],
@@ -458,7 +496,8 @@ function createBaitStages() {
         target: Target,
         linkTargets: Setup['linkTargets'],
         length: Mm,
-      ) => settlePlan({ ...shared, links, holes, target, linkTargets, length }),
+        timed: Timed | null,
+      ) => settlePlan({ ...shared, links, holes, target, linkTargets, length, timed }),
     ),
     chain: createStage(
       ['wetted', 'ledger', 'hardware', 'water', 'links', 'design', 'assembled'],
@@ -598,6 +637,9 @@ function createLinkStages() {
         likes: readonly Hole[],
       ): LinkParts => ({ spec, link, solid, wetted, trees, hardware, hung, aim, likes }),
       'whole',
+    ),
+    sinking: createStage(['float', 'float', 'links'], ({ links }: FallParts, float: Float, index: number) =>
+      sinkBody(links[index], float),
     ),
     forgiveness: createStage(
       ['wetted', 'ledger', 'hardware', 'water', 'float', 'links'],

@@ -21,6 +21,8 @@ import type { Mesh } from './mesh/mesh.ts';
 import type { BareSolid, Wetted } from './mesh/wetted.ts';
 import type { Reach } from './reach/reach.ts';
 import type { BaitRoll, LinkRoll } from './roll/roll.ts';
+import type { Sinking } from './sinking/sink.ts';
+import type { DropFit } from './sinking/timed-drop.ts';
 import type { WaterAnswer } from './tables/waters.ts';
 import type { Warning } from './warnings.ts';
 
@@ -43,6 +45,10 @@ export interface BaitAnswers {
   /** true: nothing found against the geometry; a failed outcome lists what was. */
   readonly sound: true;
   readonly assembled: Float;
+  /** What the setup's timed drop comes to; null: none was timed. */
+  readonly drop: DropFit | null;
+  /** How it falls; null: it floats or hangs. */
+  readonly assembledSinking: Sinking | null;
   readonly target: TargetAnswer;
   readonly warnings: readonly Warning[];
   readonly walls: WallAnswer;
@@ -70,6 +76,8 @@ export interface LinkAnswers {
   readonly wetted: Wetted;
   readonly ledger: Ledger;
   readonly float: Float;
+  /** How it falls alone; null: it floats or hangs. */
+  readonly sinking: Sinking | null;
   /** Only at full detail. */
   readonly plan: LinkPlan;
   /** null: it does not stand. */

@@ -11,7 +11,7 @@ export interface Warning {
   /** What was found and what it is held against, both in `unit`. null: there is no such number. */
   readonly number: number | null;
   readonly limit: number | null;
-  readonly unit: 'mm' | 'g' | 'deg' | null;
+  readonly unit: 'mm' | 'g' | 'mm/s' | 'deg' | null;
   /** One edit after which the bait is better off; null: no single one is known. */
   readonly fix: ProposedEdit | null;
 }

@@ -7,6 +7,7 @@ import { Headline } from './panels/headline/Headline.tsx';
 import { Joints } from './panels/joints/Joints.tsx';
 import { Parts } from './panels/parts/Parts.tsx';
 import { Roll } from './panels/roll/Roll.tsx';
+import { SinkingPanel } from './panels/sinking/SinkingPanel.tsx';
 import { TitleBlock } from './panels/title/TitleBlock.tsx';
 import { Trouble } from './panels/trouble/Trouble.tsx';
 import { Tub } from './panels/tub/Tub.tsx';
@@ -63,6 +64,7 @@ export function App({ onPreset }: { onPreset(key: string): void }) {
           <Margin onPreset={onPreset} />
         </Suspense>
       </aside>
+      <SinkingPanel />
       <Ballast />
       <Roll />
       <Joints />

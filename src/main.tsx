@@ -9,6 +9,7 @@ import './styles/parts.css';
 import './styles/ballast.css';
 import './styles/joints.css';
 import './styles/roll.css';
+import './styles/sinking.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';

@@ -1,6 +1,7 @@
 import type { ProposedEdit } from '../design/edit.ts';
 import type { Float } from '../hydro/float.ts';
-import type { Gram, Mm, Radian } from '../units/brand.ts';
+import type { Band } from '../sinking/drag-law.ts';
+import type { Gram, Mm, Radian, Second } from '../units/brand.ts';
 import type { PinLoad } from './carry.ts';
 import type { CureKind } from './cures.ts';
 
@@ -14,6 +15,8 @@ export interface Cure {
     readonly link: Float;
     /** The whole bait, with what is planned for every link. */
     readonly assembled: Float;
+    /** How fast the two fall then; null: they float or hang. */
+    readonly speeds: { readonly link: Band | null; readonly assembled: Band | null };
     /** Lead in the link. */
     readonly lead: Gram;
     readonly met: boolean;
@@ -30,8 +33,15 @@ export interface WhatIfRow {
   readonly trim: Radian;
   /** null where nothing stands out of the water. */
   readonly proud: Mm | null;
+  /** Time to its first foot, the middle of what it may be; null where it does not sink. */
+  readonly firstFoot: Second | null;
   /** Against the setup as it is. */
-  readonly change: { readonly netWet: Gram; readonly trim: Radian; readonly proud: Mm | null };
+  readonly change: {
+    readonly netWet: Gram;
+    readonly trim: Radian;
+    readonly proud: Mm | null;
+    readonly firstFoot: Second | null;
+  };
   /** At the same target: lead that it then wants, and how much more that is; null where its ballast stays as it is. */
   readonly lead: { readonly mass: Gram; readonly change: Gram } | null;
 }

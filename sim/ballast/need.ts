@@ -36,13 +36,13 @@ export function needOf(body: FloatingBody, aim: Aim): Need {
   const buoyancy = body.waterDensity * totals.volume;
   const axes = { up, along, across };
   if (aim.netWet !== null && !isAfloat(aim.netWet, buoyancy + aim.netWet)) {
-    return needUnder(axes, totals, buoyancy + aim.netWet);
+    return needUnder(axes, totals, buoyancy + aim.netWet, aim);
   }
   const offset = aim.offset ?? offsetFor(body, axes, buoyancy + (aim.netWet ?? 0), totals.mass);
   const at = potentialAt(body, up, along, across, offset);
   // a waterline that leaves next to nothing dry is one of a body that hangs
   const wanted = totals.mass + at.force;
-  if (!isAfloat(wanted - buoyancy, wanted)) return needUnder(axes, totals, wanted);
+  if (!isAfloat(wanted - buoyancy, wanted)) return needUnder(axes, totals, wanted, aim);
   return {
     net: at.force,
     ...axes,
@@ -55,16 +55,23 @@ export function needOf(body: FloatingBody, aim: Aim): Need {
 
 type Axes = Pick<Need, 'up' | 'along' | 'across'>;
 
-/** Of a body that is to weigh so much with everything wet. */
-function needUnder(axes: Axes, totals: Totals, wanted: Gram): Need {
+/**
+ * Of a body that is to weigh so much with everything wet. While it falls drag bears what buoyancy does not: with w at P and
+ * ρV at B the weights level it where Σ m (r - B) = w (P - B), along and across.
+ */
+function needUnder(axes: Axes, totals: Totals, wanted: Gram, { netWet, drag }: Aim): Need {
   const lever = subtract(totals.massCentre, totals.volumeCentre);
-  const upright = -totals.mass * dot(lever, axes.up);
+  const pull: Vec3 = drag === undefined ? [0, 0, 0] : scale(subtract(drag, totals.volumeCentre), netWet ?? 0);
+  const upright = dot(pull, axes.up) - totals.mass * dot(lever, axes.up);
   return {
     net: wanted - totals.mass,
     ...axes,
     buoyancy: totals.volumeCentre,
     about: totals.volumeCentre,
-    moment: { along: -totals.mass * dot(lever, axes.along), across: -totals.mass * dot(lever, axes.across) },
+    moment: {
+      along: dot(pull, axes.along) - totals.mass * dot(lever, axes.along),
+      across: dot(pull, axes.across) - totals.mass * dot(lever, axes.across),
+    },
     stiffness: { trim: upright, heel: upright },
   };
 }

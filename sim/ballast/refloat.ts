@@ -2,6 +2,9 @@ import type { Target } from '../design/design.ts';
 import { bodyOf } from '../hydro/bait-body.ts';
 import { type Float, floatBody } from '../hydro/float.ts';
 import type { Hardware } from '../mass/placed.ts';
+import type { Timed } from '../sinking/drag-law.ts';
+import { type FallParts, fallPartsOf } from '../sinking/fall-parts.ts';
+import { sinkBody } from '../sinking/sink.ts';
 import type { Mm } from '../units/brand.ts';
 import { type BaitParts, type LinkParts, ledgerWith } from './plan.ts';
 import { checkTarget, type TargetAnswer } from './target.ts';
@@ -15,6 +18,8 @@ export interface RefloatParts extends BaitWithLinks {
   readonly target: Target;
   readonly linkTargets: Readonly<Record<string, Target>>;
   readonly length: Mm;
+  /** What a timed drop has made of its drag: it stays what it is, whatever is changed here. */
+  readonly timed: Timed | null;
 }
 
 /** What a bait is to have instead of what it has. */
@@ -25,6 +30,7 @@ export interface Refloated {
   readonly floats: readonly Float[];
   readonly assembled: Float;
   readonly target: TargetAnswer;
+  readonly fall: FallParts;
 }
 
 /**
@@ -47,15 +53,18 @@ export function floatWith(parts: BaitWithLinks, other: OtherParts) {
 
 /** The same with every link alone too, held against what is aimed for. */
 export function refloat(parts: RefloatParts, other: OtherParts): Refloated {
-  const { links, water, target, linkTargets, length } = parts;
+  const { links, water, target, linkTargets, length, timed } = parts;
   const { ledgers, hung, assembled } = floatWith(parts, other);
   const floats = links.map(({ trees, spec }, i) => {
     const own = hung.filter(({ link }) => link === spec.index);
     return floatBody(bodyOf([trees], [ledgers[i]], own, water));
   });
+  const trees = links.map((each) => each.trees);
+  const fall = fallPartsOf(trees, ledgers, hung, water, timed);
   return {
     floats,
     assembled,
+    fall,
     target: checkTarget({
       target,
       linkTargets,
@@ -65,6 +74,9 @@ export function refloat(parts: RefloatParts, other: OtherParts): Refloated {
       wetted: links.map(({ wetted }) => wetted),
       floats,
       assembled,
+      fall,
+      // a fall takes longer to work out than all the rest, and is asked for by few
+      sinking: target.kind === 'sink' ? sinkBody(fall.whole, assembled) : null,
     }),
   };
 }

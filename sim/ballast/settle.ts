@@ -3,12 +3,16 @@ import type { Float } from '../hydro/float.ts';
 import { fillHole, holeMouth } from '../mass/hole.ts';
 import type { PlacedHole } from '../mass/placed.ts';
 import { type Wall, wallOf } from '../mass/wall.ts';
+import { type Sinking, sinkBody } from '../sinking/sink.ts';
 import type { Mm } from '../units/brand.ts';
 import type { LinkParts } from './plan.ts';
 import { type BaitWithLinks, floatWith, type Refloated, type RefloatParts, refloat } from './refloat.ts';
 
 /** How the bait floats with a plan in it, rounded as it will be drilled. */
-export interface SettledPlan extends Refloated {
+export interface SettledPlan extends Omit<Refloated, 'fall'> {
+  /** How it falls with that: each link alone, and the whole; null where it does not sink. */
+  readonly sinkings: readonly (Sinking | null)[];
+  readonly assembledSinking: Sinking | null;
   /** Every hole as it will stand, with the wood that it leaves, in the order of the plan. */
   readonly holes: readonly { readonly hole: PlacedHole; readonly wall: Wall }[];
 }
@@ -25,8 +29,13 @@ export function floatWithHoles(parts: BaitWithLinks, holes: readonly Hole[]): Fl
 /** Floats the bait once more with a plan's holes in place of its own. */
 export function settlePlan({ holes: planned, ...parts }: SettleParts): SettledPlan {
   const holes = placed(parts, planned);
+  const { fall, floats, assembled, target } = refloat(parts, { holes });
   return {
-    ...refloat(parts, { holes }),
+    floats,
+    assembled,
+    target,
+    sinkings: floats.map((float, i) => sinkBody(fall.links[i], float)),
+    assembledSinking: sinkBody(fall.whole, assembled),
     holes: holes.map((hole) => ({ hole, wall: wallOf(parts.hull, hole) })),
   };
 }

@@ -4,6 +4,8 @@ import type { Float } from '../hydro/float.ts';
 import { measureReach } from '../mesh/measure.ts';
 import type { Wetted } from '../mesh/wetted.ts';
 import { dot, type Vec3 } from '../numerics/vec3.ts';
+import type { FallParts } from '../sinking/fall-parts.ts';
+import { netAtSpeed, type Sinking, type SinkParts } from '../sinking/sink.ts';
 import type { Gram, Mm } from '../units/brand.ts';
 import { radianFromDegree } from '../units/convert.ts';
 import { type OffMark, waterHeight, waterOffMark } from './off-mark.ts';
@@ -25,14 +27,20 @@ export interface Aim {
   /** null when the aim is a net weight. */
   readonly offset: Mm | null;
   readonly netWet: Gram | null;
+  /** Where drag acts, of what is to lie as aimed while it falls, not at rest; left out: at rest. */
+  readonly drag?: Vec3;
 }
 
 export interface TargetCheck {
-  readonly what: 'proud' | 'waterline' | 'net' | 'trim' | 'heel';
+  readonly what: 'proud' | 'waterline' | 'net' | 'sink' | 'trim' | 'heel';
   readonly wanted: number;
   readonly got: number | null;
-  /** All three in mm, g or rad, as `what` says. */
+  /** All three in mm, g, mm/s or rad, as `what` says. */
   readonly tolerance: number;
+  /** It is asked of the fall: nothing is got where there is none. */
+  readonly isInFall?: boolean;
+  /** Of a sinking speed: the least and the most that it may be. */
+  readonly band?: readonly [low: number, high: number];
   readonly met: boolean;
 }
 
@@ -48,6 +56,9 @@ export interface TargetParts {
   /** Each link alone: a share of its mass counts what hangs from it. */
   readonly floats: readonly Float[];
   readonly assembled: Float;
+  /** What falls, and how the whole bait does; asked for only where a sinking speed is. */
+  readonly fall: FallParts;
+  readonly sinking: Sinking | null;
 }
 
 /** How near is near enough. Common practice: what a float test in a tub can tell. */
@@ -56,13 +67,15 @@ const NEAR = {
   hangs: 0.1,
   hangsShare: 0.001,
   net: 0.2,
+  /** Of a sinking speed as a share: a foot in three seconds is timed to 0.2 s. */
+  sinkShare: 0.1,
   angle: radianFromDegree(2),
 } as const;
 
 /** Works out what the setup asks of the bait and of each link, and whether the assembled bait comes near it. */
 export function checkTarget(parts: TargetParts): TargetAnswer {
   const checks = checksOf(parts);
-  const aim = aimOf(parts.target, parts.wetted, parts.length, parts.assembled);
+  const aim = aimOf(parts.target, parts.wetted, parts.length, parts.assembled, parts.fall.whole);
   return {
     assembled: aim,
     links: linkAims(parts),
@@ -73,8 +86,12 @@ export function checkTarget(parts: TargetParts): TargetAnswer {
 }
 
 /** The aim of a body of these meshes; of a share of its mass, of the mass that it then has, whatever it weighs now. */
-function aimOf(target: Target, wetted: readonly Wetted[], length: Mm, { mass, netWet }: Float): Aim {
+function aimOf(target: Target, wetted: readonly Wetted[], length: Mm, { mass, netWet }: Float, falls: SinkParts): Aim {
   const up = upFrom(target.trim, 0);
+  if (target.kind === 'sink') {
+    const sunk = netAtSpeed(falls, up, target.speed);
+    return { up, offset: null, netWet: sunk.netWet, drag: sunk.dragCentre };
+  }
   // what everything wet lifts stays: m = lifted - share m
   const net = netOf(target, target.kind === 'reserve-share' ? (mass - netWet) / (1 + target.share) : mass);
   if (net !== null) return { up, offset: null, netWet: net };
@@ -94,21 +111,26 @@ function netOf(target: Target, mass: Gram): Gram | null {
 
 /**
  * One plane for the whole bait is every link's own plane; a link that it misses is asked to hang level. A net weight is
- * shared by displaced volume between the links that have no target of their own.
+ * shared by displaced volume between the links that have no target of their own; that of a sinking speed by their shares
+ * of the drag, each to lie level about its own, so that no pin has anything to carry in the fall.
  */
-function linkAims({ target, linkTargets, names, length, wetted, floats, assembled }: TargetParts): readonly Aim[] {
-  const whole = aimOf(target, wetted, length, assembled);
+function linkAims(parts: TargetParts): readonly Aim[] {
+  const { target, linkTargets, names, length, wetted, floats, assembled, fall } = parts;
+  const whole = aimOf(target, wetted, length, assembled, fall.whole);
+  const shares = target.kind === 'sink' ? netAtSpeed(fall.whole, whole.up, target.speed).shares : null;
   const own = names.map((name, i) => {
     const asked = linkTargets[name];
-    return asked ? aimOf(asked, [wetted[i]], length, floats[i]) : null;
+    return asked ? aimOf(asked, [wetted[i]], length, floats[i], fall.links[i]) : null;
   });
   const spoken = own.reduce((sum, aim) => sum + (aim?.netWet ?? 0), 0);
-  const unspokenVolume = wetted.reduce((sum, { volume }, i) => sum + (own[i] ? 0 : volume), 0);
+  const weightOf = (i: number) => shares?.[i].share ?? wetted[i].volume;
+  const unspoken = wetted.reduce((sum, _, i) => sum + (own[i] ? 0 : weightOf(i)), 0);
   return wetted.map((link, i): Aim => {
     const asked = own[i];
     if (asked) return asked;
     if (whole.netWet !== null) {
-      return { up: whole.up, offset: null, netWet: ((whole.netWet - spoken) * link.volume) / unspokenVolume };
+      const netWet = ((whole.netWet - spoken) * weightOf(i)) / unspoken;
+      return { up: whole.up, offset: null, netWet, ...(shares && { drag: shares[i].at }) };
     }
     const [low, high] = reachOf([link], whole.up);
     const missed = whole.offset === null || whole.offset <= low || whole.offset >= high;
@@ -122,7 +144,8 @@ function reachOf(wetted: readonly Wetted[], up: Vec3): readonly [Mm, Mm] {
   return [Math.min(...reaches.map(([low]) => low)), Math.max(...reaches.map(([, high]) => high))];
 }
 
-function checksOf({ target, assembled, length }: TargetParts): readonly TargetCheck[] {
+function checksOf({ target, assembled, length, sinking }: TargetParts): readonly TargetCheck[] {
+  if (target.kind === 'sink') return sinkChecks(target, sinking);
   const check = (what: TargetCheck['what'], wanted: number, got: number | null, tolerance: number): TargetCheck => ({
     what,
     wanted,
@@ -139,6 +162,27 @@ function checksOf({ target, assembled, length }: TargetParts): readonly TargetCh
         ? check('proud', target.proud, assembled.proud, NEAR.length)
         : check('waterline', (target as { z: Mm }).z, waterHeight(assembled, length / 2), NEAR.length);
   return [aim, check('trim', target.trim, assembled.trim, NEAR.angle), check('heel', 0, assembled.heel, NEAR.angle)];
+}
+
+/** Speed, and how it lies in its fall; all three are not there where it floats or hangs. */
+function sinkChecks(
+  { speed, trim }: Extract<Target, { kind: 'sink' }>,
+  sinking: Sinking | null,
+): readonly TargetCheck[] {
+  const check = (what: TargetCheck['what'], wanted: number, got: number | undefined, tolerance: number) => ({
+    what,
+    wanted,
+    got: got ?? null,
+    tolerance,
+    isInFall: true,
+    met: got !== undefined && Math.abs(got - wanted) <= tolerance,
+  });
+  const got = check('sink', speed, sinking?.speed[1], NEAR.sinkShare * speed);
+  return [
+    sinking ? { ...got, band: [sinking.speed[0], sinking.speed[2]] } : got,
+    check('trim', trim, sinking?.trim, NEAR.angle),
+    check('heel', 0, sinking?.heel, NEAR.angle),
+  ];
 }
 
 /** Each joint: half way between the two links' ends. */

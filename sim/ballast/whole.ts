@@ -1,4 +1,8 @@
 import type { Hole } from '../design/design.ts';
+import { trimOf } from '../frames.ts';
+import type { Float } from '../hydro/float.ts';
+import { add, scale, type Vec3 } from '../numerics/vec3.ts';
+import { upInFall } from '../sinking/drag-law.ts';
 import type { Gram, Mm, Radian } from '../units/brand.ts';
 import { LEAD_G } from './drilling.ts';
 import { type BaitParts, isKept, type LinkParts, type LinkPlan, numbered, planLink } from './plan.ts';
@@ -77,7 +81,7 @@ function keepingBearers(
     return { ...plan, state: 'kept', holes: [], lead, leadHeight: null, left: null, last: null };
   });
   const offBy = (plans: readonly LinkPlan[]) =>
-    Math.abs(floatWithHoles({ ...bait, links }, mergedHoles(links, plans)).trim - trim);
+    Math.abs(trimAsAimed(links, floatWithHoles({ ...bait, links }, mergedHoles(links, plans))) - trim);
   const off = offBy(kept);
   return off <= LEVEL_RAD && off < offBy(alone) ? kept : alone;
 }
@@ -88,7 +92,16 @@ function errorOf(bait: BaitParts, links: readonly LinkParts[], trim: Radian, pla
   // a link that is not ballasted puts the bait further off than any rounding
   if (plans.some(({ state }) => state === 'cannot')) return Math.abs(left) / LEFT_OVER_G;
   const assembled = floatWithHoles({ ...bait, links }, mergedHoles(links, plans));
-  return Math.max(Math.abs(left) / LEFT_OVER_G, Math.abs(assembled.trim - trim) / FINE_RAD);
+  return Math.max(Math.abs(left) / LEFT_OVER_G, Math.abs(trimAsAimed(links, assembled) - trim) / FINE_RAD);
+}
+
+/** Trim at rest; in the fall where that is what is aimed at: drag then bears the weights where it acts on the links. */
+function trimAsAimed(links: readonly LinkParts[], float: Float): Radian {
+  const pulls = links.flatMap(({ aim }) => (aim.drag && aim.netWet ? [{ at: aim.drag, weight: aim.netWet }] : []));
+  const weight = pulls.reduce((sum, pull) => sum + pull.weight, 0);
+  if (!(weight > 0)) return float.trim;
+  const moment = pulls.reduce<Vec3>((sum, pull) => add(sum, scale(pull.at, pull.weight)), [0, 0, 0]);
+  return trimOf(upInFall(float, scale(moment, 1 / weight)));
 }
 
 /** No planned hole is called as one that stays, in whichever link that is. */

@@ -27,7 +27,6 @@ import type {
   Water,
   Wire,
 } from './design.ts';
-import { notBuilt } from './not-built.ts';
 import type { WorkedFile } from './work-out.ts';
 
 type Part<Key extends keyof WorkedFile> = NonNullable<WorkedFile[Key]>;
@@ -184,6 +183,7 @@ function setupFrom(setup: WorkedSetup, coats: readonly Coat[], shop: Shop): Setu
     hung: setup.hung.map(hungFrom),
     holes: setup.holes.map((hole) => holeFrom(hole, shop)),
     coats: setup.coats?.map(coatFrom) ?? coats,
+    drop: dropFrom(setup.drop),
   };
 }
 
@@ -201,7 +201,11 @@ function targetFrom(target: WorkedSetup['target']): Target {
   if ('reserve_percent' in target)
     return { trim, kind: 'reserve-share', share: shareFromPercent(target.reserve_percent) };
   if ('net_wet_g' in target) return { trim, kind: 'net', net: target.net_wet_g };
-  throw notBuilt('sinkSpeed');
+  return { trim, kind: 'sink', speed: target.sink_mm_s };
+}
+
+function dropFrom(drop: WorkedSetup['drop']): Setup['drop'] {
+  return drop === undefined ? null : { distance: drop.distance_mm, time: drop.time_s, netWet: drop.net_wet_g ?? null };
 }
 
 function hungFrom(hung: WorkedSetup['hung'][number]): Hung {

@@ -1,4 +1,15 @@
-import type { Celsius, Gram, GramPerKg, GramPerMm2, GramPerMm3, Mm, Mm3, Radian } from '../units/brand.ts';
+import type {
+  Celsius,
+  Gram,
+  GramPerKg,
+  GramPerMm2,
+  GramPerMm3,
+  Mm,
+  Mm3,
+  MmPerS,
+  Radian,
+  Second,
+} from '../units/brand.ts';
 import type { WorkedFile } from './work-out.ts';
 
 /**
@@ -257,6 +268,15 @@ export interface Setup {
   readonly hung: readonly Hung[];
   readonly holes: readonly Hole[];
   readonly coats: readonly Coat[];
+  /** A timed drop of the whole bait; null: it was not timed. */
+  readonly drop: Drop | null;
+}
+
+/** From rest under water. netWet: what it weighed in the water then; null: as drawn. */
+export interface Drop {
+  readonly distance: Mm;
+  readonly time: Second;
+  readonly netWet: Gram | null;
 }
 
 export type Water =
@@ -270,6 +290,8 @@ export type Target = { readonly trim: Radian } & (
   | { readonly kind: 'reserve'; readonly reserve: Gram }
   | { readonly kind: 'reserve-share'; readonly share: number }
   | { readonly kind: 'net'; readonly net: Gram }
+  /** Steady speed; level as it falls, not at rest. */
+  | { readonly kind: 'sink'; readonly speed: MmPerS }
 );
 
 /** Something that hangs from a hanger's eye. hang: middle of the loop to the lowest point. */

@@ -266,6 +266,18 @@ export interface SetupEntry {
   readonly holes: readonly HoleEntry[];
   /** Instead of the design's coats. */
   readonly coats?: readonly CoatEntry[];
+  /** How long the whole bait took to sink so far. */
+  readonly drop?: DropEntry;
+}
+
+/**
+ * A timed drop of the whole bait, let go from rest under water. time_s: until it has sunk that far. net_wet_g: what it
+ * weighed in the water then; the bait as drawn if left out.
+ */
+export interface DropEntry {
+  readonly distance_mm: Num;
+  readonly time_s: Num;
+  readonly net_wet_g?: Num;
 }
 
 export type WaterEntry =

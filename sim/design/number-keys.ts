@@ -10,6 +10,7 @@ const UNITS: readonly (readonly [suffix: string, unit: string])[] = [
   ['_mm', 'mm'],
   ['_c', '°C'],
   ['_g', 'g'],
+  ['_s', 's'],
 ];
 
 /** The keys whose numbers have no unit: exponents, shares. */

@@ -34,6 +34,8 @@ export const LEANEST_TO_A_TIP = 0.73;
 const FULLNESS: Range = { low: 0.5, high: 0.87 };
 /** Length over which a blunt end is rounded. */
 const ROUND: Range = { low: 0.1, high: 200 };
+/** What sinks weighs something in the water. */
+const SINKING_MASS: Range = { low: 0, high: 500, above: true };
 /** A target may ask for less than nothing: a bait that sinks has a negative reserve. */
 const SIGNED_MASS: Range = { low: -500, high: 500 };
 
@@ -50,7 +52,7 @@ const TARGETS: readonly (readonly [string, Range])[] = [
   ['reserve_g', SIGNED_MASS],
   ['reserve_percent', { low: -100, high: 1000 }],
   ['net_wet_g', SIGNED_MASS],
-  ['sink_mm_s', { low: 0, high: 1000 }],
+  ['sink_mm_s', { low: 0, high: 1000, above: true }],
   ['trim_deg', { low: -60, high: 60 }],
 ];
 
@@ -153,6 +155,9 @@ const RANGES: ReadonlyMap<string, Range> = new Map([
   ['setups.*.holes.*.air.plug_mm', DEPTH],
   ['setups.*.holes.*.plug_g_cm3', DENSITY],
   ...COATS.map(([key, range]): [string, Range] => [`setups.*.coats.*.${key}`, range]),
+  ['setups.*.drop.distance_mm', { low: 50, high: 20_000 }],
+  ['setups.*.drop.time_s', { low: 0.1, high: 600 }],
+  ['setups.*.drop.net_wet_g', SINKING_MASS],
 ]);
 
 /** The range of the number at this place of the file; null for the version and the maker's own dimensions. */

@@ -223,6 +223,7 @@ const setup = fields({
   hung: z.array(hung).max(20),
   holes: z.array(hole).max(MOST_HOLES),
   coats: optional(z.array(coat).max(12)),
+  drop: optional(fields({ distance_mm: num, time_s: num, net_wet_g: some })),
 });
 
 const dimensionName = z.string().regex(DIMENSION_NAME, {

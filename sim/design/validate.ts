@@ -6,7 +6,6 @@ import type { Design } from './design.ts';
 import type { DesignFile } from './file.ts';
 import { deepFreeze } from './freeze.ts';
 import { nameIssues } from './names.ts';
-import { notBuiltIssues } from './not-built.ts';
 import { proportionIssues } from './proportions.ts';
 import { rangeIssues } from './ranges.ts';
 import { workOut } from './work-out.ts';
@@ -26,7 +25,6 @@ export function evaluateDesign(file: DesignFile): Outcome<Design> {
     ...proportionIssues(worked.value).filter(({ path }) => !tooFar.has(path)),
     ...nameIssues(worked.value),
     ...combinationIssues(worked.value),
-    ...notBuiltIssues(worked.value),
   ];
   return issues.length === 0 ? ok(deepFreeze(designFrom(worked.value))) : failed(issues);
 }

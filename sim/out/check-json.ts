@@ -15,6 +15,7 @@ import { type FloatJson, floatJson } from './float-json.ts';
 import { type JointedJson, jointedJson } from './joints/json.ts';
 import { type ReachJson, reachJson } from './reach-json.ts';
 import { type BaitRollJson, baitRollJson, type LinkRollJson, linkRollJson } from './roll/json.ts';
+import { type DropJson, dropJson, type SinkingJson, sinkingJson } from './sinking/json.ts';
 
 /**
  * What `check --json` prints: every answer about a bait, degrees for angles and the unit in every key, at full
@@ -33,6 +34,8 @@ export interface CheckJson {
   readonly links: readonly LinkJson[];
   readonly assembled: {
     readonly float: FloatJson;
+    /** How it falls; null: it floats or hangs. */
+    readonly sinking: SinkingJson | null;
     readonly other_attitudes: readonly OtherFloatJson[];
     readonly accuracy: AccuracyJson;
     readonly film: FilmJson;
@@ -47,6 +50,8 @@ export interface CheckJson {
     /** null: it has no joints. */
     readonly jointed: JointedJson | null;
   };
+  /** What the setup's timed drop comes to; null: none was timed. */
+  readonly drop: DropJson | null;
   readonly warnings: readonly WarningJson[];
   /** What becomes of the setup when one thing is different. */
   readonly what_ifs: readonly WhatIfJson[];
@@ -64,6 +69,7 @@ export interface LinkJson {
   readonly ledger: readonly LineJson[];
   readonly target: TargetJson | null;
   readonly float: FloatJson;
+  readonly sinking: SinkingJson | null;
   readonly other_attitudes: readonly OtherFloatJson[];
   readonly accuracy: AccuracyJson;
   readonly film: FilmJson;
@@ -165,7 +171,8 @@ export function checkJson(bait: CheckedBait): CheckJson {
     water: { density_g_mm3: density, temperature_c: temperature, salinity_g_kg: salinity },
     links: bait.links.map((link, index) => linkJson(bait, link, index)),
     assembled: {
-      float: floatJson(bait.assembled),
+      float: floatJson(bait.assembled, bait.assembledSinking?.speed ?? null),
+      sinking: bait.assembledSinking && sinkingJson(bait.assembledSinking),
       other_attitudes: otherJson(bait.assembledAttitudes),
       accuracy: accuracyJson(bait.assembledAccuracy),
       film: filmJson(bait.assembledAccuracy.film),
@@ -180,6 +187,7 @@ export function checkJson(bait: CheckedBait): CheckJson {
       reach: reachJson(bait.reach),
       jointed: bait.jointed && jointedJson(bait.jointed, bait.folded),
     },
+    drop: bait.drop && dropJson(bait.drop),
     warnings: bait.warnings.map(warningJson),
     what_ifs: bait.whatIfs.map(whatIfJson),
   };
@@ -203,7 +211,8 @@ function linkJson(bait: CheckedBait, link: CheckedLink, index: number): LinkJson
     hung: bait.hardware.hung.filter((item) => item.link === spec.index).map(hungJson),
     ledger: ledger.lines.map(lineJson),
     target: aim === undefined ? null : { up: aim.up, offset_mm: aim.offset, net_wet_g: aim.netWet },
-    float: floatJson(link.float),
+    float: floatJson(link.float, link.sinking?.speed ?? null),
+    sinking: link.sinking && sinkingJson(link.sinking),
     other_attitudes: otherJson(link.attitudes),
     accuracy: accuracyJson(link.accuracy),
     film: filmJson(link.accuracy.film),
@@ -215,7 +224,8 @@ function linkJson(bait: CheckedBait, link: CheckedLink, index: number): LinkJson
 
 function otherJson({ others, starts }: Attitudes): readonly OtherFloatJson[] {
   return others.map(({ float, hump, back, share, mirrorOf }) => ({
-    ...floatJson(float),
+    // whatever can rest another way floats
+    ...floatJson(float, null),
     hump_g_mm: hump,
     hump_back_g_mm: back,
     starts_percent: percentFromShare(share),

@@ -4,6 +4,7 @@ import type { Film } from '../hydro/film.ts';
 import type { Float } from '../hydro/float.ts';
 import type { PlacedHung } from '../mass/placed.ts';
 import type { Vec3 } from '../numerics/vec3.ts';
+import type { Sinking } from '../sinking/sink.ts';
 import type { Gram, Mm } from '../units/brand.ts';
 import {
   formatAngle,
@@ -20,6 +21,7 @@ import { jointLines } from './joints/report.ts';
 import { dropWords, humpWords, restWords } from './other-rest.ts';
 import { reachLines } from './reach-words.ts';
 import { baitOffCentreWords, leastLeadWords, linkOffCentreWords, rollWords } from './roll/words.ts';
+import { sinkingWords, timedDropWords } from './sinking/words.ts';
 import { type Column, textTable } from './table.ts';
 import { targetLine } from './target-line.ts';
 import { baitVerdict, linkVerdict } from './verdict.ts';
@@ -66,11 +68,14 @@ function titleBlock({ design, setup, water }: CheckedBait): readonly string[] {
   ];
 }
 
-function baitLines({ assembled, assembledAccuracy, assembledRoll, hardware }: CheckedBait): readonly string[] {
+function baitLines(bait: CheckedBait): readonly string[] {
+  const { assembled, assembledAccuracy, assembledRoll, assembledSinking, drop, hardware } = bait;
   const hung = sum(hardware.hung.map((item) => item.mass));
   return [
     baitVerdict(assembled, assembledAccuracy.digits),
     ...floatLines(assembled, assembledAccuracy, hung),
+    ...fallLines(assembledSinking),
+    ...(drop ? [timedDropWords(drop)] : []),
     ...sentences([...rollWords(assembledRoll, assembledAccuracy.digits), baitOffCentreWords(assembledRoll)]),
   ];
 }
@@ -89,6 +94,7 @@ function linkBlock(bait: CheckedBait, link: CheckedLink): readonly string[] {
     ...indented([
       linkVerdict(spec.name, float, link.accuracy.digits),
       ...floatLines(float, link.accuracy, sum(hung.map((item) => item.mass))),
+      ...fallLines(link.sinking),
       ...sentences([
         ...rollWords(link.roll, link.accuracy.digits),
         linkOffCentreWords(link.roll.offCentre, bait.assembledRoll.offCentre?.links[spec.index] ?? null),
@@ -118,6 +124,11 @@ function floatLines(float: Float, accuracy: Accuracy, hung: Gram): readonly stri
     ['film', filmWords(accuracy.film)],
   ];
   return textTable([words(''), words('')], rows).slice(1);
+}
+
+/** How it falls, where it does. */
+function fallLines(sinking: Sinking | null): readonly string[] {
+  return sinking ? [sinkingWords(sinking)] : [];
 }
 
 function hungVolume(float: Float): string {

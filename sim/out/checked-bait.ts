@@ -15,6 +15,8 @@ import type { Hardware } from '../mass/placed.ts';
 import type { BareSolid, Wetted } from '../mesh/wetted.ts';
 import type { Reach } from '../reach/reach.ts';
 import type { BaitRoll, LinkRoll } from '../roll/roll.ts';
+import type { Sinking } from '../sinking/sink.ts';
+import type { DropFit } from '../sinking/timed-drop.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import type { Warning } from '../warnings.ts';
 
@@ -30,6 +32,10 @@ export interface CheckedBait {
   readonly assembledAccuracy: Accuracy;
   readonly assembledAttitudes: Attitudes;
   readonly assembledRoll: BaitRoll;
+  /** What the setup's timed drop comes to; null: none was timed. */
+  readonly drop: DropFit | null;
+  /** How it falls; null: it floats or hangs. */
+  readonly assembledSinking: Sinking | null;
   readonly target: TargetAnswer;
   readonly warnings: readonly Warning[];
   readonly ballast: BallastPlan;
@@ -50,6 +56,7 @@ export interface CheckedLink {
   readonly accuracy: Accuracy;
   readonly attitudes: Attitudes;
   readonly roll: LinkRoll;
+  readonly sinking: Sinking | null;
   readonly cures: readonly Cure[];
   readonly forgiveness: Forgiveness | null;
 }

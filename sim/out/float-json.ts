@@ -1,5 +1,6 @@
 import type { Float } from '../hydro/float.ts';
 import type { Vec3 } from '../numerics/vec3.ts';
+import type { Band } from '../sinking/drag-law.ts';
 import { degreeFromRadian, percentFromShare } from '../units/convert.ts';
 
 /** How something rests, as JSON. null: not worked out, or there is none. */
@@ -18,14 +19,16 @@ export interface FloatJson {
   readonly gm_min_mm: number;
   readonly proud_mm: number | null;
   readonly net_wet_g: number;
-  readonly sink_mm_s: null;
+  /** Steady speed as it sinks: lowest, middle, highest; null where it floats or hangs. */
+  readonly sink_mm_s: Band | null;
   readonly neutral: boolean;
   readonly tender: boolean;
   /** On other attitudes: what it takes to get there from the first. */
   readonly hump_g_mm: number | null;
 }
 
-export function floatJson(float: Float): FloatJson {
+/** speed: of its fall, null where there is none. */
+export function floatJson(float: Float, speed: Band | null): FloatJson {
   return {
     state: float.state,
     up: float.up,
@@ -40,7 +43,7 @@ export function floatJson(float: Float): FloatJson {
     gm_min_mm: float.gmMin,
     proud_mm: float.proud,
     net_wet_g: float.netWet,
-    sink_mm_s: null,
+    sink_mm_s: speed,
     neutral: float.neutral,
     tender: float.tender,
     hump_g_mm: null,

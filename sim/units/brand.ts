@@ -26,3 +26,9 @@ export type Radian = Unit<'rad'>;
 export type Celsius = Unit<'degC'>;
 /** Salinity in grams of salt per kilogram of water. */
 export type GramPerKg = Unit<'g/kg'>;
+/** Seconds. */
+export type Second = Unit<'s'>;
+/** Millimetres a second. */
+export type MmPerS = Unit<'mm/s'>;
+/** Square millimetres a second: kinematic viscosity. */
+export type Mm2PerS = Unit<'mm2/s'>;

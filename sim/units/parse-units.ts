@@ -23,6 +23,8 @@ export type QuantityKind =
   | 'percent'
   | 'spread'
   | 'volume'
+  | 'speed'
+  | 'time'
   | 'ratio';
 
 /** A unit as it may be typed. */
@@ -129,6 +131,14 @@ export const UNITS: Readonly<Record<QuantityKind, readonly TypedUnit[]>> = {
   percent: [unit('%', 1, 3, 'percent', 'per cent')],
   spread: [unit('g/m²', 1, 2, 'g/m2')],
   volume: [unit('mm³', 1, 1, 'mm3'), unit('cm³', 1000, 4, 'cm3', 'cc', 'ml')],
+  speed: [
+    unit('mm/s', 1, 1, 'mm/sec'),
+    unit('cm/s', 10, 2, 'cm/sec'),
+    unit('m/s', 1000, 4, 'm/sec'),
+    unit('in/s', MM_PER_INCH, 3, 'in/sec', 'ips'),
+    unit('ft/s', MM_PER_FOOT, 4, 'ft/sec', 'fps'),
+  ],
+  time: [unit('s', 1, 2, 'sec', 'secs', 'second', 'seconds'), unit('min', 60, 4, 'minute', 'minutes')],
   // of two lengths, or an exponent: no unit, but a share may be given in hundredths
   ratio: [unit('', 1, 4), unit('%', 0.01, 2, 'percent', 'per cent')],
 };

@@ -64,6 +64,8 @@ const WHAT: Readonly<Record<QuantityKind, string>> = {
   percent: 'a percentage',
   spread: 'grams on a square metre',
   volume: 'a volume',
+  speed: 'a speed',
+  time: 'a time',
   ratio: 'a number',
 };
 
@@ -77,6 +79,8 @@ const EXAMPLES: Readonly<Record<QuantityKind, string>> = {
   percent: '5 or 5 %',
   spread: '40',
   volume: '120 or 0.12 cm³',
+  speed: '120 or 5 in/s',
+  time: '3.2 or 1 min',
   ratio: '0.8 or 80 %',
 };
 

@@ -37,7 +37,8 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
     water: present(bait.water),
     hardware: present(bait.hardware),
     links: present(bait.links).map((spec, index) => {
-      const { solid, wetted, ledger, float, accuracy, attitudes, roll, cures, forgiveness } = links[index] ?? {};
+      const { solid, wetted, ledger, float, accuracy, attitudes, roll, sinking, cures, forgiveness } =
+        links[index] ?? {};
       return {
         spec,
         solid: present(solid),
@@ -47,6 +48,7 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
         accuracy: present(accuracy),
         attitudes: present(attitudes),
         roll: present(roll),
+        sinking: present(sinking),
         cures: present(cures),
         forgiveness: present(forgiveness),
       };
@@ -55,6 +57,8 @@ export function collectAnswers(steps: Iterable<Step>, from: string): CheckedBait
     assembledAccuracy: present(bait.assembledAccuracy),
     assembledAttitudes: present(bait.assembledAttitudes),
     assembledRoll: present(bait.assembledRoll),
+    drop: present(bait.drop),
+    assembledSinking: present(bait.assembledSinking),
     target: present(bait.target),
     warnings: present(bait.allWarnings),
     ballast: present(bait.ballast),

@@ -10,6 +10,7 @@ import { BesideLine } from './BesideLine.tsx';
 import { placesOf, roomBent } from './bent.ts';
 import { CameraStand } from './CameraStand.tsx';
 import { CutPlane } from './CutPlane.tsx';
+import { FallDriver } from './FallDriver.tsx';
 import { SCENE_FROM_WORLD } from './frame.ts';
 import { Ghost } from './Ghost.tsx';
 import { Hooks } from './Hooks.tsx';
@@ -110,6 +111,7 @@ function TubView({ picture, still }: { readonly picture: ShownBait; readonly sti
   return (
     <TubContext value={tub}>
       <MotionDriver motion={tub.motion} pose={picture.pose} still={still} />
+      <FallDriver motion={tub.motion} pose={picture.pose} floor={halfView[1]} still={still} />
       <SpreadDriver apart={apart} still={still} />
       <CameraStand room={room} sheet={sheet} />
       <PictureTaker />

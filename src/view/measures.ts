@@ -65,6 +65,8 @@ const METRIC: Readonly<Record<MeasureKind, Measure>> = {
   percent: measure({ kind: 'percent', unit: '%', digits: [0, 2], step: 1 }),
   spread: measure({ kind: 'spread', unit: 'g/m²', digits: [0, 1], step: 5 }),
   volume: measure({ kind: 'volume', unit: 'mm³', digits: [0, 1], step: 10 }),
+  speed: measure({ kind: 'speed', unit: 'mm/s', digits: [0, 1], step: 5 }),
+  time: measure({ kind: 'time', unit: 's', digits: [1, 2], step: 0.1 }),
   ratio: measure({ kind: 'ratio', unit: '', digits: [1, 4], step: 0.01 }),
 };
 
@@ -89,7 +91,7 @@ const INCH_OUNCE: Readonly<Record<MeasureKind, Measure>> = {
   }),
 };
 
-/** How this kind of number is shown in these units. Densities and the water are metric in both. */
+/** How this kind of number is shown in these units. Densities, the water and speeds are metric in both. */
 export function measureOf(kind: MeasureKind, units: UnitSystem): Measure {
   return (units === 'mm-g' ? METRIC : INCH_OUNCE)[kind];
 }

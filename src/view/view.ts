@@ -38,6 +38,8 @@ export interface View {
    * they reach, to starboard or (less than nothing) to port.
    */
   readonly bend: Bend;
+  /** What is shown is let go in the tub and sinks out of sight. */
+  readonly sinking: boolean;
   readonly sheet: Sheet;
 }
 
@@ -55,6 +57,7 @@ export const viewStore = createStore<View>()(() => ({
   keepOuts: false,
   cut: null,
   bend: null,
+  sinking: false,
   sheet: { scale: 4, left: 24 },
 }));
 
@@ -94,17 +97,22 @@ export function cutWithin(cut: number, width: number): number {
 
 /** Folds the bait at its joints under a slider, from straight, or stretches it again. */
 export function toggleFold(): void {
-  viewStore.setState(({ bend }) => ({ bend: typeof bend === 'number' ? null : 0 }));
+  viewStore.setState(({ bend }) => ({ bend: typeof bend === 'number' ? null : 0, sinking: false }));
 }
 
 /** Lets the joints go, so that the bait curls if it does so by itself, or holds it straight again. */
 export function toggleLetGo(): void {
-  viewStore.setState(({ bend }) => ({ bend: bend === 'loose' ? null : 'loose' }));
+  viewStore.setState(({ bend }) => ({ bend: bend === 'loose' ? null : 'loose', sinking: false }));
 }
 
 /** Folds by a share of what the joints reach, -1 to 1. */
 export function foldTo(share: number): void {
   viewStore.setState({ bend: Math.min(1, Math.max(-1, share)) });
+}
+
+/** Lets what is shown sink in the tub, held straight, or takes it up again. */
+export function letSink(sinking: boolean): void {
+  viewStore.setState(sinking ? { sinking, bend: null } : { sinking });
 }
 
 export function lookFrom(camera: Camera): void {

@@ -20,6 +20,7 @@ export const SIM_LAYERS = [
   'reach',
   'hydro',
   'chain',
+  'sinking',
   'ballast',
   'roll',
   'sheets',

@@ -12,6 +12,7 @@ import { reachRows } from './reach.ts';
 import { lastResults, saveResults } from './results.ts';
 import { rollRows } from './roll.ts';
 import { type Row, sectionText, valueRow, verdictOf } from './rows.ts';
+import { sinkingRows } from './sinking.ts';
 
 const lastOf = lastResults();
 const all: Row[] = [];
@@ -39,6 +40,7 @@ if (file) {
   show('Ballast', ballastRows());
   show('Jointed', chainRows());
   show('Reach', reachRows());
+  show('Sinking', sinkingRows());
   show('Picture, head link', drawingRows(answers));
   show(`Page, ${DEMO}`, await pageRows());
 } else {

@@ -3,6 +3,7 @@ import type {
   BodyEntry,
   CoatEntry,
   DesignFile,
+  DropEntry,
   FinEntry,
   FittingEntry,
   HangerEntry,
@@ -589,7 +590,14 @@ function setup(size: Bait, eyes: readonly HangerEntry[]): fc.Arbitrary<Omit<Setu
         .filter((one) => one !== undefined)
         .map((one, index) => ({ name: `hole ${index + 1}`, ...one })),
       ...present('coats', coats),
+      ...present('drop', notes === undefined ? undefined : timedDrop(notes.length)),
     }));
+}
+
+/** A drop of the setups that have notes: some foot, some metre, some with what the bait weighed. */
+function timedDrop(seed: number): DropEntry {
+  const drop = { distance_mm: seed % 2 === 0 ? 304.8 : 1000, time_s: 2 + (seed % 7) };
+  return seed % 2 === 0 ? drop : { ...drop, net_wet_g: 0.5 + (seed % 5) / 4 };
 }
 
 function hook(from: string, { scale }: Bait) {
@@ -653,7 +661,8 @@ function target({ height }: Bait): fc.Arbitrary<TargetEntry> {
     fc.record({ waterline_z_mm: decimal(-0.2, 0.4).map((share) => rounded(share * height)) }),
     fc.record({ reserve_g: decimal(-3, 10) }),
     fc.record({ reserve_percent: decimal(-5, 30) }),
-    fc.record({ net_wet_g: decimal(-2, 5) }),
+    // the heaviest are asked by their speed instead, so that all else is drawn as it was without
+    decimal(-2, 5).map((net) => (net > 3.5 ? { sink_mm_s: rounded(25 * net) } : { net_wet_g: net })),
   );
   return fc.tuple(aim, maybe(decimal(-10, 20))).map(([one, trim]) => ({ ...one, ...present('trim_deg', trim) }));
 }

@@ -13,6 +13,7 @@ import type { CheckedBait } from '../../sim/out/checked-bait.ts';
 import type { JointReach, Reach } from '../../sim/reach/reach.ts';
 import type { ArmsOver } from '../../sim/roll/arms.ts';
 import type { LinkRoll } from '../../sim/roll/roll.ts';
+import type { Sinking } from '../../sim/sinking/sink.ts';
 import { boxMesh } from './box-mesh.ts';
 import { goodOf } from './change-file.ts';
 import { makeDesignFile } from './make-design.ts';
@@ -101,6 +102,33 @@ export function makeRoll(changes: Partial<LinkRoll> = {}): LinkRoll {
   };
 }
 
+/** A slow fall, a little nose-down. Fields given replace these. */
+export function makeSinking(changes: Partial<Sinking> = {}): Sinking {
+  return {
+    speed: [100, 115, 130],
+    firstFoot: [3.1, 3.4, 3.7],
+    firstMetre: [8.6, 9.6, 10.6],
+    up: [Math.sin(Math.PI / 150), 0, Math.cos(Math.PI / 150)],
+    trim: Math.PI / 150,
+    heel: 0,
+    neutral: false,
+    settled: true,
+    dragCentre: [88, 0, -1],
+    netWet: 0.8,
+    addedMass: 11,
+    dragArea: [950, 1220, 1600],
+    area: 1900,
+    shares: [{ share: 1, at: [88, 0, -1] }],
+    timed: null,
+    curve: [0, 1, 2].map((time) => ({
+      time: 5.3 * time,
+      depth: [480 * time, 530 * time, 580 * time] as const,
+      speed: [100, 115, 130] as const,
+    })),
+    ...changes,
+  };
+}
+
 /** A link that rests as it should without lead, unless changes say otherwise. */
 export function makePlan(link: number, name: string, changes: Partial<LinkPlan> = {}): LinkPlan {
   return {
@@ -136,7 +164,8 @@ export function makeWhatIf(changes: Partial<WhatIfRow> = {}): WhatIfRow {
     netWet: -2.75,
     trim: -Math.PI / 360,
     proud: 2.9,
-    change: { netWet: -0.5, trim: -Math.PI / 360, proud: 0.4 },
+    firstFoot: null,
+    change: { netWet: -0.5, trim: -Math.PI / 360, proud: 0.4, firstFoot: null },
     lead: null,
     ...changes,
   };
@@ -285,6 +314,7 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
         accuracy: makeAccuracy(),
         attitudes: makeAttitudes([BELLY_UP]),
         roll: makeRoll(),
+        sinking: null,
         cures: [],
         forgiveness: { perMm: 0.02, perGram: [0.3, -0.25], hung: [] },
       },
@@ -301,6 +331,7 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
         }),
         attitudes: makeAttitudes(),
         roll: makeRoll({ isAfloat: false, steadiness: 'stiff', gm: 6.5, offCentre: null }),
+        sinking: makeSinking(),
         cures: [],
         forgiveness: null,
       },
@@ -311,6 +342,8 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
       ...makeRoll({ gm: 2.25 }),
       offCentre: { all: (5.2 * Math.PI) / 180, links: [(1.3 * Math.PI) / 180, null] },
     },
+    drop: null,
+    assembledSinking: null,
     assembled: makeFloat({ mass: 41.5, netWet: -2.25, reserveShare: 0.054, proud: 2.5, heel: -Math.PI / 36 }),
     target: {
       assembled: { up: [0, 0, 1], offset: 15, netWet: null },
@@ -337,6 +370,8 @@ export function makeCheckedBait(changes: Partial<CheckedBait> = {}): CheckedBait
         offMark: [],
       },
       holes: [],
+      sinkings: [null, null],
+      assembledSinking: null,
     },
     reach: makeReach(),
     jointed: makeJointed(),

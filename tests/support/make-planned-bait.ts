@@ -66,6 +66,7 @@ const CURES: readonly Cure[] = [
     after: {
       link: makeFloat({ proud: 1.25, trim: 3 * DEGREE }),
       assembled: makeFloat({ proud: 2.5, netWet: -1.25 }),
+      speeds: { link: [80, 95, 110], assembled: null },
       lead: 3,
       met: true,
       pin: { force: 0.4, moment: -12 },
@@ -74,7 +75,14 @@ const CURES: readonly Cure[] = [
   {
     kind: 'waterline',
     edit: { says: 'let it ride 1.5 mm lower', sets: [] },
-    after: { link: makeFloat(), assembled: makeFloat({ netWet: -2 }), lead: 2.5, met: false, pin: null },
+    after: {
+      link: makeFloat(),
+      assembled: makeFloat({ netWet: -2 }),
+      speeds: { link: null, assembled: null },
+      lead: 2.5,
+      met: false,
+      pin: null,
+    },
   },
 ];
 

@@ -25,12 +25,13 @@ export interface Planned {
 export function plannedOf(file: DesignFile, wish: { readonly detail?: Detail; readonly setup?: string } = {}): Planned {
   const answers = answersOf(file, { detail: 'drag', ...wish });
   const parts = ballastPartsOf(answers);
-  const { setup, design } = answers.bait;
+  const { setup, design, drop } = answers.bait;
   const alone = parts.links.map((link) => planLink(parts, link));
   const plan = planBallast(parts, parts.links, setup.target.trim, alone);
   const { target, linkTargets } = setup;
   const { length } = design.body;
-  const settled = settlePlan({ ...parts, holes: plan.holes, target, linkTargets, length });
+  const timed = drop?.kind === 'fitted' ? drop.timed : null;
+  const settled = settlePlan({ ...parts, holes: plan.holes, target, linkTargets, length, timed });
   return { answers, parts, plan, links: plan.links, settled };
 }
 

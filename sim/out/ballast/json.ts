@@ -90,7 +90,14 @@ export interface WhatIfJson {
   readonly net_wet_g: number;
   readonly trim_deg: number;
   readonly proud_mm: number | null;
-  readonly change: { readonly net_wet_g: number; readonly trim_deg: number; readonly proud_mm: number | null };
+  /** Time to its first foot, the middle of what it may be; null where it does not sink. */
+  readonly first_foot_s: number | null;
+  readonly change: {
+    readonly net_wet_g: number;
+    readonly trim_deg: number;
+    readonly proud_mm: number | null;
+    readonly first_foot_s: number | null;
+  };
   readonly lead: { readonly mass_g: number; readonly change_g: number } | null;
 }
 
@@ -101,7 +108,10 @@ export function ballastJson(bait: CheckedBait): BallastJson {
     design: design.name,
     setup: setup.name,
     links: bait.links.map((link, i) => linkBallastJson(bait, link, i)),
-    assembled: { float: floatJson(planned.assembled), target_met: planned.target.met },
+    assembled: {
+      float: floatJson(planned.assembled, planned.assembledSinking?.speed ?? null),
+      target_met: planned.target.met,
+    },
     what_ifs: bait.whatIfs.map(whatIfJson),
   };
 }
@@ -123,7 +133,7 @@ export function linkBallastJson(
     fill_last: last,
     cannot: why && { ...obstacleJson(why), text: obstacleWords(name, why) },
     cures: cures.map(cureJson),
-    float: floatJson(planned.floats[i]),
+    float: floatJson(planned.floats[i], planned.sinkings[i]?.speed ?? null),
     forgiveness: forgiveness && forgivenessJson(forgiveness),
   };
 }
@@ -167,8 +177,8 @@ function cureJson({ kind, edit, after }: Cure): CureJson {
     kind,
     says: edit.says,
     sets: edit.sets,
-    link: floatJson(after.link),
-    assembled: floatJson(after.assembled),
+    link: floatJson(after.link, after.speeds.link),
+    assembled: floatJson(after.assembled, after.speeds.assembled),
     lead_g: after.lead,
     target_met: after.met,
     pin: after.pin && { shear_g: after.pin.force, moment_g_mm: after.pin.moment },
@@ -189,14 +199,20 @@ function forgivenessJson({ perMm, perGram, hung }: Forgiveness): ForgivenessJson
   };
 }
 
-export function whatIfJson({ name, state, netWet, trim, proud, change, lead }: WhatIfRow): WhatIfJson {
+export function whatIfJson({ name, state, netWet, trim, proud, firstFoot, change, lead }: WhatIfRow): WhatIfJson {
   return {
     name,
     state,
     net_wet_g: netWet,
     trim_deg: degreeFromRadian(trim),
     proud_mm: proud,
-    change: { net_wet_g: change.netWet, trim_deg: degreeFromRadian(change.trim), proud_mm: change.proud },
+    first_foot_s: firstFoot,
+    change: {
+      net_wet_g: change.netWet,
+      trim_deg: degreeFromRadian(change.trim),
+      proud_mm: change.proud,
+      first_foot_s: change.firstFoot,
+    },
     lead: lead && { mass_g: lead.mass, change_g: lead.change },
   };
 }

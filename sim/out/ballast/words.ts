@@ -4,7 +4,7 @@ import type { HungEffect } from '../../ballast/forgiveness.ts';
 import { ENOUGH_G, type LinkPlan, type Obstacle } from '../../ballast/plan.ts';
 import type { Hole } from '../../design/design.ts';
 import { type Amounts, amountsIn } from '../../units/amounts.ts';
-import type { Radian } from '../../units/brand.ts';
+import type { Radian, Second } from '../../units/brand.ts';
 import { radianFromDegree } from '../../units/convert.ts';
 import { formatAngle, formatNumber } from '../../units/format.ts';
 
@@ -100,7 +100,12 @@ export function whatIfWords({ change, lead }: WhatIfRow, amounts: Amounts = METR
     change.proud === null || Math.abs(change.proud) < 0.05
       ? []
       : [`${amounts.length(Math.abs(change.proud))} ${change.proud < 0 ? 'lower' : 'higher'}`];
-  return [weight, ...height, ...turned].join(', ');
+  const foot = change.firstFoot === null || Math.abs(change.firstFoot) < 0.05 ? [] : [footWords(change.firstFoot)];
+  return [weight, ...height, ...turned, ...foot].join(', ');
+}
+
+function footWords(change: Second): string {
+  return `its first foot ${formatNumber(Math.abs(change))} s ${change < 0 ? 'sooner' : 'later'}`;
 }
 
 function capital(name: string): string {

@@ -1,6 +1,7 @@
 import type { Hole } from '../../design/design.ts';
 import type { Float } from '../../hydro/float.ts';
 import type { PlacedHole } from '../../mass/placed.ts';
+import type { Sinking } from '../../sinking/sink.ts';
 import type { Gram, Mm } from '../../units/brand.ts';
 import type { CheckedBait, CheckedLink } from '../checked-bait.ts';
 
@@ -14,6 +15,8 @@ export interface Comparison {
   readonly lead: readonly [Gram, Gram];
   readonly hung: readonly [Gram, Gram];
   readonly floats: readonly [Float, Float];
+  /** How each falls; null: it floats or hangs. */
+  readonly sinkings: readonly [Sinking | null, Sinking | null];
 }
 
 export interface LinkComparison {
@@ -21,6 +24,7 @@ export interface LinkComparison {
   readonly lead: readonly [Gram, Gram];
   readonly holes: readonly HoleChange[];
   readonly floats: readonly [Float, Float];
+  readonly sinkings: readonly [Sinking | null, Sinking | null];
 }
 
 /** One hole of the first, of the second, or of both. */
@@ -44,8 +48,8 @@ const SAME_HOLE_MM = 8;
 const NOTHING = 1e-6;
 
 /** What of a bait is compared. */
-export type ComparedBait = Pick<CheckedBait, 'design' | 'setup' | 'hardware' | 'assembled'> & {
-  readonly links: readonly Pick<CheckedLink, 'spec' | 'float'>[];
+export type ComparedBait = Pick<CheckedBait, 'design' | 'setup' | 'hardware' | 'assembled' | 'assembledSinking'> & {
+  readonly links: readonly Pick<CheckedLink, 'spec' | 'float' | 'sinking'>[];
 };
 
 /** Compares two setups of one design. */
@@ -53,18 +57,20 @@ export function compareSetups(a: ComparedBait, b: ComparedBait): Comparison {
   return {
     design: a.design.name,
     setups: [a.setup.name, b.setup.name],
-    links: a.links.map(({ spec, float }, i): LinkComparison => {
+    links: a.links.map(({ spec, float, sinking }, i): LinkComparison => {
       const [of, other] = [holesOf(a, i), holesOf(b, i)];
       return {
         name: spec.name,
         lead: [leadIn(of), leadIn(other)],
         holes: changesOf(of, other),
         floats: [float, b.links[i].float],
+        sinkings: [sinking, b.links[i].sinking],
       };
     }),
     lead: [leadIn(a.hardware.holes), leadIn(b.hardware.holes)],
     hung: [massOf(a.hardware.hung), massOf(b.hardware.hung)],
     floats: [a.assembled, b.assembled],
+    sinkings: [a.assembledSinking, b.assembledSinking],
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Hole } from '../../design/design.ts';
+import type { Band } from '../../sinking/drag-law.ts';
 import { type FloatJson, floatJson } from '../float-json.ts';
 import type { Comparison, HoleChange } from './compare.ts';
 
@@ -7,12 +8,15 @@ export interface CompareJson {
   readonly design: string;
   readonly setups: readonly [string, string];
   readonly assembled: readonly FloatJson[];
+  /** Time to the first foot, lowest, middle, highest; null where it does not sink. */
+  readonly first_foot_s: readonly (Band | null)[];
   readonly lead_g: readonly [number, number];
   readonly hung_g: readonly [number, number];
   readonly links: readonly {
     readonly name: string;
     readonly lead_g: readonly [number, number];
     readonly floats: readonly FloatJson[];
+    readonly first_foot_s: readonly (Band | null)[];
     readonly holes: readonly HoleChangeJson[];
   }[];
 }
@@ -41,20 +45,26 @@ export interface HolePlaceJson {
 }
 
 /** Two setups side by side as plain JSON values. */
-export function compareJson({ design, setups, floats, lead, hung, links }: Comparison): CompareJson {
+export function compareJson({ design, setups, floats, sinkings, lead, hung, links }: Comparison): CompareJson {
   return {
     design,
     setups,
-    assembled: floats.map(floatJson),
+    assembled: floats.map((float, i) => floatJson(float, sinkings[i]?.speed ?? null)),
+    first_foot_s: footOf(sinkings),
     lead_g: lead,
     hung_g: hung,
     links: links.map((link) => ({
       name: link.name,
       lead_g: link.lead,
-      floats: link.floats.map(floatJson),
+      floats: link.floats.map((float, i) => floatJson(float, link.sinkings[i]?.speed ?? null)),
+      first_foot_s: footOf(link.sinkings),
       holes: link.holes.map((change) => changeJson(change, setups)),
     })),
   };
+}
+
+function footOf(sinkings: Comparison['sinkings']): readonly (Band | null)[] {
+  return sinkings.map((sinking) => sinking?.firstFoot ?? null);
 }
 
 function changeJson(change: HoleChange, setups: Comparison['setups']): HoleChangeJson {

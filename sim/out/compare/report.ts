@@ -1,5 +1,6 @@
 import type { Float } from '../../hydro/float.ts';
 import { formatAngle, formatLength, formatMass } from '../../units/format.ts';
+import { firstFootWords } from '../sinking/words.ts';
 import { type Column, textTable } from '../table.ts';
 import { baitVerdict, linkVerdict } from '../verdict.ts';
 import type { Comparison } from './compare.ts';
@@ -7,7 +8,8 @@ import { benchWords, changeWords } from './words.ts';
 
 /** Two setups side by side as text: how each sits, in grams, and what differs at the bench. */
 export function compareReport(comparison: Comparison): string {
-  const { design, setups, floats, lead, hung, links } = comparison;
+  const { design, setups, floats, sinkings, lead, hung, links } = comparison;
+  const falls = sinkings.some((sinking) => sinking !== null);
   const gram = (mass: number) => formatMass(mass, 'g', { digits: 2, signed: true });
   const rows = [
     row('in the water', floats, ({ netWet }) => gram(netWet)),
@@ -16,6 +18,7 @@ export function compareReport(comparison: Comparison): string {
     row('heel, to starboard', floats, ({ heel }) => formatAngle(heel)),
     row('GM', floats, ({ gm }) => formatLength(gm)),
     row('mass', floats, ({ mass }) => formatMass(mass)),
+    ...(falls ? [['first foot', ...sinkings.map(firstFootWords)]] : []),
     ['lead', ...lead.map((mass) => formatMass(mass))],
     ['hung', ...hung.map((mass) => formatMass(mass))],
   ];

@@ -111,12 +111,19 @@ function wantedMass(piece: Piece): Wanted {
   }
   const net = aim?.netWet ?? 0;
   const mass = worked('g', water.value * volume + net);
+  const drag = aim?.drag;
   return {
     mass,
-    centre,
+    // in the fall drag bears what buoyancy does not: the two together act here
+    centre: drag ? scale(add(scale(lifts, water.value), scale(drag, net)), 1 / mass.value) : centre,
     sum: putIn(netMass, '', { rho: water, V_all: V, w_a: given('g', net, 'from the target') }, mass),
-    words: `Wanted: a net weight of ${formatMass(net, 'g', { digits: 2, signed: true })} with everything under water.`,
+    words: `Wanted: a net weight of ${formatMass(net, 'g', { digits: 2, signed: true })} with everything under water${drag ? dragWords(drag) : ''}.`,
   };
+}
+
+/** What a sinking speed wants is level in its fall. */
+function dragWords(drag: Vec3): string {
+  return `, for its sinking speed; level as it falls, so that x_B is where buoyancy and the drag of that weight, at ${formatLength(drag[0])}, act together`;
 }
 
 function leadBlocks(piece: Piece, n: Amount, n_a: Amount): readonly Block[] {

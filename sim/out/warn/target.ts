@@ -12,10 +12,14 @@ const METRIC = amountsIn('mm-g');
 export function targetWarnings(target: TargetAnswer, digits: Digits): readonly Warning[] {
   return target.checks
     .filter((check) => !check.met)
-    .map(({ what, wanted, got }) => {
+    .map(({ what, wanted, got, isInFall }) => {
       const inWords = AIM_WORDS[what];
       const reached =
-        got === null ? 'it lies wholly under' : `it comes to ${inWords(aimAmount(what, got, METRIC, digits))}`;
+        got === null
+          ? isInFall === true
+            ? 'it does not sink'
+            : 'it lies wholly under'
+          : `it comes to ${inWords(aimAmount(what, got, METRIC, digits))}`;
       const unit = UNITS[what];
       const measured = (amount: number) => (unit === 'deg' ? degreeFromRadian(amount) : amount);
       return {
@@ -35,8 +39,9 @@ const AIM_WORDS: Readonly<Record<TargetCheck['what'], (amount: string) => string
   proud: (amount) => `${amount} proud`,
   waterline: (amount) => `a waterline at ${amount}`,
   net: (amount) => `${amount} net in the water`,
+  sink: (amount) => `a sinking speed of ${amount}`,
   trim: (amount) => `${amount} of trim`,
   heel: (amount) => `${amount} of heel`,
 };
 
-const UNITS = { proud: 'mm', waterline: 'mm', net: 'g', trim: 'deg', heel: 'deg' } as const;
+const UNITS = { proud: 'mm', waterline: 'mm', net: 'g', sink: 'mm/s', trim: 'deg', heel: 'deg' } as const;

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { benchWords, type Comparison, changeWords } from '../../../sim/index.ts';
+import { benchWords, type Comparison, changeWords, firstFootWords } from '../../../sim/index.ts';
 import { useAnswers } from '../../engine/answers.ts';
 import { useBeside } from '../../engine/beside.ts';
 import { useAmounts } from '../../view/amounts.ts';
@@ -32,6 +32,12 @@ function Changes({ comparison }: { readonly comparison: Comparison }) {
   return (
     <>
       <p>{benchWords(comparison, amounts)}</p>
+      {comparison.sinkings.some((sinking) => sinking !== null) && (
+        <p>
+          First foot:{' '}
+          {comparison.setups.map((name, i) => `${name} ${firstFootWords(comparison.sinkings[i])}`).join('; ')}.
+        </p>
+      )}
       <dl>
         {comparison.links.map(({ name, holes }) => {
           const lines = holes.flatMap((change) => {

@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import { restated, trimWords, type WhatIfRow, whatIfWords } from '../../../sim/index.ts';
+import { restated, secondsWords, trimWords, type WhatIfRow, whatIfWords } from '../../../sim/index.ts';
 import { useAnswers } from '../../engine/answers.ts';
 import { useAmounts } from '../../view/amounts.ts';
 import { useView } from '../../view/view.ts';
@@ -14,6 +14,7 @@ export const WhatIfs = memo(({ rows }: { readonly rows: readonly WhatIfRow[] | u
   const shown = useFilledUp(rows, isNow, isAll);
   const units = useView((view) => view.units);
   const amounts = useAmounts();
+  const falls = shown.some(({ item }) => item.firstFoot !== null);
   return (
     <section className="what-ifs" aria-labelledby="what-ifs">
       <h3 id="what-ifs">What if</h3>
@@ -26,6 +27,7 @@ export const WhatIfs = memo(({ rows }: { readonly rows: readonly WhatIfRow[] | u
               <th scope="col">In the water</th>
               <th scope="col">Trim</th>
               <th scope="col">Proud</th>
+              {falls && <th scope="col">First foot</th>}
               <th scope="col" className="word">
                 The change
               </th>
@@ -38,6 +40,7 @@ export const WhatIfs = memo(({ rows }: { readonly rows: readonly WhatIfRow[] | u
                 <td>{amounts.mass(item.netWet, { digits: 2, signed: true })}</td>
                 <td>{trimWords(item.trim)}</td>
                 <td>{item.proud === null ? 'under water' : amounts.length(item.proud)}</td>
+                {falls && <td>{item.firstFoot === null ? 'does not sink' : secondsWords(item.firstFoot)}</td>}
                 <td className="word">{whatIfWords(item, amounts)}</td>
               </tr>
             ))}

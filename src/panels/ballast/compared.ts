@@ -13,11 +13,11 @@ export function comparedAt(own: LastGood, other: LastGood, beside: string | null
 }
 
 function comparable({ bait, links: found }: LastGood): ComparedBait | null {
-  const { design, setup, hardware, assembled, links: specs } = bait;
-  if (!(design && setup && hardware && assembled && specs)) return null;
+  const { design, setup, hardware, assembled, assembledSinking, links: specs } = bait;
+  if (!(design && setup && hardware && assembled && specs) || assembledSinking === undefined) return null;
   const links = specs.flatMap((spec, i) => {
-    const float = found[i]?.float;
-    return float === undefined ? [] : [{ spec, float }];
+    const { float, sinking } = found[i] ?? {};
+    return float === undefined || sinking === undefined ? [] : [{ spec, float, sinking }];
   });
-  return links.length === specs.length ? { design, setup, hardware, assembled, links } : null;
+  return links.length === specs.length ? { design, setup, hardware, assembled, assembledSinking, links } : null;
 }

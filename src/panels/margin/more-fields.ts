@@ -21,6 +21,7 @@ const KINDS: readonly (readonly [ending: string, kind: MeasureKind])[] = [
   ['_g_cm3', 'density'],
   ['_g_m2', 'spread'],
   ['_mm3', 'volume'],
+  ['_mm_s', 'speed'],
   ['_percent', 'percent'],
   ['_deg', 'angle'],
   ['_mm', 'length'],
@@ -307,6 +308,7 @@ export function targetFields(file: DesignFile, design: Design | undefined, setup
     reserve_g: 'Reserve',
     reserve_percent: 'Reserve, of the weight',
     net_wet_g: 'Heavier than water',
+    sink_mm_s: 'Sinking speed',
   });
   const own = file.links.flatMap(({ name }) =>
     rowsAt(file, `setups.${setup}.link_targets.${name}`, {
@@ -315,6 +317,7 @@ export function targetFields(file: DesignFile, design: Design | undefined, setup
       reserve_g: `${named(name)}, reserve`,
       reserve_percent: `${named(name)}, reserve`,
       net_wet_g: `${named(name)} heavier than water`,
+      sink_mm_s: `${named(name)}, sinking speed`,
     }),
   );
   const trim: Row = { label: 'Trim, nose-down', path: `${place}.trim_deg`, usual: 0 };

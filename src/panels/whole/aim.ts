@@ -2,6 +2,7 @@ import {
   type Accuracy,
   type Amounts,
   aimAmount,
+  bandWords,
   type OffMark,
   type TargetCheck,
   toleranceAmount,
@@ -12,6 +13,7 @@ const WORDS: Readonly<Record<TargetCheck['what'], string>> = {
   proud: 'proud',
   waterline: 'waterline above the datum',
   net: 'net in water',
+  sink: 'sinking speed',
   trim: 'trim, nose-down +',
   heel: 'heel, starboard down +',
 };
@@ -19,7 +21,8 @@ const WORDS: Readonly<Record<TargetCheck['what'], string>> = {
 /** What was wanted, what is got, and whether it is near enough, in one line. accuracy: undefined until it is known. */
 export function aimWords(check: TargetCheck, amounts: Amounts, accuracy?: Accuracy): string {
   const { what, wanted, got } = check;
-  const reached = got === null ? 'wholly under' : aimAmount(what, got, amounts, accuracy?.digits);
+  const none = check.isInFall === true ? 'it does not sink' : 'wholly under';
+  const reached = got === null ? none : `${aimAmount(what, got, amounts, accuracy?.digits)}${bandWords(check)}`;
   const near = check.met ? 'near enough' : `not within ${toleranceAmount(check, amounts)}`;
   return `${WORDS[what]}: ${aimAmount(what, wanted, amounts)} wanted, ${reached}; ${near}`;
 }

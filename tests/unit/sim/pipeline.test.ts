@@ -36,7 +36,8 @@ describe('the recipe', () => {
       ...['design', 'setup', 'water', 'hull', 'links', 'hardware', 'sound'],
       ...link(0),
       ...link(1),
-      ...['assembled', 'target', 'walls', 'warnings'],
+      ...['assembled', 'drop', 'assembledSinking', '0/sinking', '1/sinking'],
+      ...['target', 'walls', 'warnings'],
     ]);
   });
 
@@ -170,6 +171,8 @@ describe('a design that cannot be', () => {
       'hardware',
       'sound',
       'assembled',
+      'drop',
+      'assembledSinking',
       'target',
       'walls',
       'warnings',
@@ -217,8 +220,11 @@ describe('a design that cannot be', () => {
 
 describe('an edit gives anew', () => {
   const LATE = ['assembled', 'target', 'warnings'];
+  /** The same where the fore link, which sinks, falls otherwise. */
+  const FALL_TOO = ['assembled', '0/sinking', 'target', 'warnings'];
   /** The same where holes, or the wood round them, are others. */
   const LATE_WITH_WALLS = ['assembled', 'target', 'walls', 'warnings'];
+  const FALL_WITH_WALLS = ['assembled', '0/sinking', 'target', 'walls', 'warnings'];
   const linkFrom = (name: 'mesh' | 'ledger' | 'float', ...links: readonly number[]) => {
     const all = ['mesh', 'solid', 'wetted', 'ledger', 'float'];
     return links.flatMap((i) => all.slice(all.indexOf(name)).map((step) => `${i}/${step}`));
@@ -239,7 +245,7 @@ describe('an edit gives anew', () => {
 
   test('ledgers and floats of all links, where the wood is another', () => {
     const wood = freshAfter(THREE, set('wood.density_g_cm3')(0.5));
-    expect(wood).toEqual(['design', ...linkFrom('ledger', 0, 1, 2), ...LATE]);
+    expect(wood).toEqual(['design', ...linkFrom('ledger', 0, 1, 2), ...FALL_TOO]);
   });
 
   test('ledger and float of one link, where that piece was weighed apart', () => {
@@ -249,7 +255,7 @@ describe('an edit gives anew', () => {
 
   test('floats, where the water is another', () => {
     const salt = freshAfter(THREE, set('setups.0.water.salinity_g_kg')(35));
-    expect(salt).toEqual(['design', 'setup', 'water', '0/float', '1/float', '2/float', ...LATE]);
+    expect(salt).toEqual(['design', 'setup', 'water', '0/float', '1/float', '2/float', ...FALL_TOO]);
   });
 
   test('the target and what is said of it, where more is wanted', () => {
@@ -259,7 +265,7 @@ describe('an edit gives anew', () => {
 
   test('one ledger and float, where a hole of that link holds more lead', () => {
     const lead = freshAfter(THREE, set('setups.0.holes.0.lead.mass_g')(4.1));
-    expect(lead).toEqual(['design', 'setup', 'hardware', ...linkFrom('ledger', 0), ...LATE_WITH_WALLS]);
+    expect(lead).toEqual(['design', 'setup', 'hardware', ...linkFrom('ledger', 0), ...FALL_WITH_WALLS]);
   });
 
   test('the two links at the last joint, where that is moved: the first link stays as it was', () => {
@@ -277,14 +283,14 @@ describe('an edit gives anew', () => {
     expect(freshAfter(THREE, set('body.width_mm')(21))).toEqual([
       ...['design', 'hull', 'hardware'],
       ...linkFrom('mesh', 0, 1, 2),
-      ...LATE_WITH_WALLS,
+      ...FALL_WITH_WALLS,
     ]);
   });
 
   test('what coats touch, where one is thicker: the bare wood stays', () => {
     const coat = freshAfter(THREE, set('coats.1.thickness_mm')(0.25));
     const link = (i: number) => ['wetted', 'ledger', 'float'].map((name) => `${i}/${name}`);
-    expect(coat).toEqual(['design', 'setup', ...link(0), ...link(1), ...link(2), ...LATE]);
+    expect(coat).toEqual(['design', 'setup', ...link(0), ...link(1), ...link(2), ...FALL_TOO]);
   });
 });
 

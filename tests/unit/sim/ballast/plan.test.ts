@@ -316,6 +316,29 @@ describe('what rounding to tenths of a gram leaves', () => {
   });
 });
 
+describe('a bait planned to sink at a speed', () => {
+  test.each([
+    [1, 70],
+    [1, 110],
+    [2, 90],
+  ] as const)('of %d links sinks at %d mm/s, level as it falls', (pieces, sink_mm_s) => {
+    const { links, settled } = plannedOf(bareBait({ pieces, setup: { hung: [], target: { sink_mm_s } } }));
+    const { assembledSinking: sinking, target } = settled;
+    for (const { state } of links) expect(state).toBe('planned');
+    // lead comes in tenths of a gram: a tenth of what these weigh in the water
+    expect(Math.abs((sinking?.speed[1] ?? 0) / sink_mm_s - 1)).toBeLessThan(0.06);
+    expect(Math.abs(sinking?.trim ?? 9)).toBeLessThan((1.2 * Math.PI) / 180);
+    expect(target.met).toBe(true);
+  });
+
+  test('lies level as it falls and not at rest: its drag is borne where it acts', () => {
+    const uneven = bareBait({ ...UNEVEN, setup: { hung: [], target: { sink_mm_s: 250 } } });
+    const { links, settled } = plannedOf(uneven);
+    expect(links[0].state).toBe('planned');
+    expect(Math.abs(settled.assembledSinking?.trim ?? 9)).toBeLessThan((0.5 * Math.PI) / 180);
+  });
+});
+
 function sumOf(parts: readonly number[]): number {
   return parts.reduce((sum, part) => sum + part, 0);
 }
@@ -328,6 +351,7 @@ describe('a plan that is accepted', () => {
     ['of one that hangs tail-down', bareBait({ setup: { target: { net_wet_g: 0, trim_deg: -8 } } })],
     ['of one that keeps a fifth of its weight', bareBait({ setup: { target: { reserve_percent: 20 } } })],
     ['of one that sinks, in one piece', bareBait({ pieces: 1, setup: { target: { net_wet_g: 1.2 } } })],
+    ['of one that sinks at a speed', bareBait({ pieces: 1, setup: { target: { sink_mm_s: 90 } } })],
     ['beside a hole that is done', bareBait({ setup: { holes: [done] } })],
     [
       'of three links, one of which cannot be ballasted',

@@ -1,12 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { checkTarget, type TargetParts } from '../../../../sim/ballast/target.ts';
 import type { Target } from '../../../../sim/design/design.ts';
+import type { FloatingBody } from '../../../../sim/hydro/body.ts';
 import type { Float } from '../../../../sim/hydro/float.ts';
 import { measureVolume } from '../../../../sim/mesh/measure.ts';
 import type { Wetted } from '../../../../sim/mesh/wetted.ts';
 import type { Vec3 } from '../../../../sim/numerics/vec3.ts';
+import { netAtSpeed } from '../../../../sim/sinking/sink.ts';
 import { boxMesh } from '../../../support/box-mesh.ts';
-import { makeFloat } from '../../../support/make-checked-bait.ts';
+import { bodyOf } from '../../../support/float-mesh.ts';
+import { makeFloat, makeSinking } from '../../../support/make-checked-bait.ts';
 import { PLAIN_DESIGN } from '../../../support/make-design.ts';
 import { answersOf } from '../../../support/worked-bait.ts';
 
@@ -21,6 +24,17 @@ function box(from: Vec3, to: Vec3): Wetted {
 const HEAD = box([0, -10, -15], [60, 10, 15]);
 const TAIL = box([60, -10, -15], [100, 10, -5]);
 
+function bodyOfBoxes(...boxes: readonly Wetted[]): FloatingBody {
+  const bodies = boxes.map(({ mesh }) => bodyOf(mesh, 1.02));
+  return { ...bodies[0], trees: bodies.flatMap(({ trees }) => trees) };
+}
+
+const BODIES = [bodyOfBoxes(HEAD), bodyOfBoxes(TAIL)] as const;
+const FALL: TargetParts['fall'] = {
+  whole: { body: bodyOfBoxes(HEAD, TAIL), links: BODIES, viscosity: 1, timed: null },
+  links: BODIES.map((body) => ({ body, links: [body], viscosity: 1, timed: null })),
+};
+
 function parts(target: Target, changes: Partial<TargetParts> = {}): TargetParts {
   return {
     target,
@@ -34,6 +48,8 @@ function parts(target: Target, changes: Partial<TargetParts> = {}): TargetParts 
     wetted: [HEAD, TAIL],
     floats: [makeFloat({ mass: 30 }), makeFloat({ mass: 7 })],
     assembled: makeFloat({ mass: 40, proud: 3, offset: 12, netWet: -4 }),
+    fall: FALL,
+    sinking: null,
     ...changes,
   };
 }
@@ -168,6 +184,53 @@ describe('a link with a target of its own', () => {
     const { mass, netWet } = links[1].float;
     expect(bait.target.links[1].netWet).toBeCloseTo((-0.1 * (mass - netWet)) / 1.1, 12);
     expect(mass).toBeCloseTo(links[1].ledger.mass + 2, 9);
+  });
+});
+
+describe('a bait that is to sink at a speed', () => {
+  const target: Target = { kind: 'sink', speed: 100, ...level };
+
+  test('is to weigh what drag then bears, level about the place where that acts', () => {
+    const { assembled } = checkTarget(parts(target));
+    const wanted = netAtSpeed(FALL.whole, [0, 0, 1], 100);
+    expect(assembled).toMatchObject({ offset: null, netWet: wanted.netWet, drag: wanted.dragCentre });
+    expect(wanted.netWet).toBeGreaterThan(0.5);
+  });
+
+  test('shares that between its links by their drag, not by what they displace', () => {
+    const { assembled, links } = checkTarget(parts(target));
+    const [head, tail] = links.map(({ netWet }) => netWet ?? 0);
+    expect(head + tail).toBeCloseTo(assembled.netWet ?? 0, 12);
+    // as wide as the head and two thirds as long, a third as deep: more drag than its share of what is displaced
+    expect(tail / head).toBeGreaterThan(2 * (8000 / 36_000));
+    expect(links[0].drag?.[0]).toBeCloseTo(30, 6);
+    expect(links[1].drag?.[0]).toBeCloseTo(80, 6);
+  });
+
+  test('is held to a tenth of its speed, and to how it lies in the fall', () => {
+    const sinking = makeSinking({ speed: [95, 108, 120], trim: 1 * DEGREE, heel: 0 });
+    const checks = checkTarget(parts(target, { assembled: makeFloat({ trim: 9 * DEGREE }), sinking })).checks;
+    expect(checks).toMatchObject([
+      { what: 'sink', wanted: 100, got: 108, tolerance: 10, band: [95, 120], met: true },
+      { what: 'trim', wanted: 0, got: 1 * DEGREE, met: true },
+      { what: 'heel', wanted: 0, got: 0, met: true },
+    ]);
+    const fast = checkTarget(parts(target, { sinking: makeSinking({ speed: [100, 111, 125] }) }));
+    expect(fast.met).toBe(false);
+  });
+
+  test('gets nothing of it where it does not sink', () => {
+    const { checks, met } = checkTarget(parts(target));
+    expect(met).toBe(false);
+    for (const check of checks) expect(check).toMatchObject({ got: null, met: false, isInFall: true });
+  });
+
+  test('may ask it of one link, for what that link alone does', () => {
+    const linkTargets: TargetParts['linkTargets'] = { tail: target };
+    const { links } = checkTarget(parts({ kind: 'net', net: 2, ...level }, { linkTargets }));
+    const own = netAtSpeed(FALL.links[1], [0, 0, 1], 100);
+    expect(links[1]).toMatchObject({ netWet: own.netWet, drag: own.dragCentre });
+    expect(links[0].netWet).toBeCloseTo(2 - own.netWet, 12);
   });
 });
 

@@ -322,17 +322,6 @@ const APART: readonly Case[] = [
   ],
 ];
 
-const NOT_BUILT: readonly Case[] = [
-  ['a sinking speed', 'setups.0.target', { sink_mm_s: 20 }, 'setups.0.target.sink_mm_s', 'sinking speed'],
-  [
-    'a sinking speed of one link',
-    'setups.0.link_targets',
-    { tail: { sink_mm_s: 9 } },
-    'setups.0.link_targets.tail.sink_mm_s',
-    'sinking speed',
-  ],
-];
-
 function drill(diameter_mm: number): unknown {
   return { name: 'bit', diameter_mm };
 }
@@ -351,19 +340,18 @@ describe('a design whose numbers make no bait', () => {
     expect(issuesOf(evaluated(changed(plain, place, value))).map((issue) => issue.path)).toEqual([path]);
   });
 
-  test.each(NOT_BUILT)('is refused, not floated without, for %s', (_, place, value, path, says) => {
-    const [issue, ...others] = issuesOf(evaluated(changed(plain, place, value)));
-    expect(issue).toMatchObject({ code: 'design/not-built-yet', path });
-    expect(issue?.message).toContain(says);
-    expect(others).toEqual([]);
-  });
-
-  test('is told of numbers, names and parts not built at once', () => {
+  test('is told of numbers and names at once', () => {
     const thin = changed(plain, 'joints.1.gap_mm', 0);
     const lost = changed(thin, 'setups.0.hung.1.from', 'chin');
-    const flown = changed(lost, 'setups.0.target', { sink_mm_s: 9 });
+    const sunk = changed(lost, 'setups.0.target', { sink_mm_s: 0 });
+    const flown = changed(sunk, 'setups.0.drop', { distance_mm: 20, time_s: 3 });
     const paths = issuesOf(evaluated(flown)).map(({ path }) => path);
-    expect(paths).toEqual(['joints.1.gap_mm', 'setups.0.hung.1.from', 'setups.0.target.sink_mm_s']);
+    expect(paths).toEqual([
+      'joints.1.gap_mm',
+      'setups.0.target.sink_mm_s',
+      'setups.0.drop.distance_mm',
+      'setups.0.hung.1.from',
+    ]);
   });
 
   test('is told of expressions before anything is made of their values', () => {
@@ -582,11 +570,20 @@ describe('the design that a file means', () => {
     ['with a reserve', { reserve_g: 4 }, { kind: 'reserve', reserve: 4, trim: 0 }],
     ['with a share in reserve', { reserve_percent: 5 }, { kind: 'reserve-share', share: 0.05, trim: 0 }],
     ['sinking, nose up', { net_wet_g: 1.2, trim_deg: -180 / Math.PI }, { kind: 'net', net: 1.2, trim: -1 }],
+    ['sinking so fast', { sink_mm_s: 100 }, { kind: 'sink', speed: 100, trim: 0 }],
   ])('may be wanted %s, whole and by link', (_, target, wanted) => {
     const file = changed(changed(plain, 'setups.0.target', target), 'setups.0.link_targets', { tail: target });
     const [one] = goodOf(evaluated(file)).setups;
     expect(one?.target).toEqual(wanted);
     expect(one?.linkTargets).toEqual({ tail: wanted });
+  });
+
+  test('may have been timed as it sank, with what it weighed then or without', () => {
+    expect(setup?.drop).toBeNull();
+    const dropped = (drop: unknown) => goodOf(evaluated(changed(plain, 'setups.0.drop', drop))).setups[0].drop;
+    const timed = { distance_mm: 304.8, time_s: 3.2 };
+    expect(dropped(timed)).toEqual({ distance: 304.8, time: 3.2, netWet: null });
+    expect(dropped({ ...timed, net_wet_g: 1.1 })).toEqual({ distance: 304.8, time: 3.2, netWet: 1.1 });
   });
 
   test('floats in water told by temperature and salt, or by its density', () => {

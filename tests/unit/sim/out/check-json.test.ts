@@ -37,12 +37,15 @@ const OTHER_KEYS = ['hump_back_g_mm', 'starts_percent', 'starts_error_percent', 
 describe('the keys of check --json', () => {
   const [head] = JSON_BAIT.links;
   test.each<[place: string, object: object | null | undefined, keys: readonly string[]]>([
-    ['the whole', JSON_BAIT, ['design', 'setup', 'water', 'links', 'assembled', 'warnings', 'what_ifs']],
+    ['the whole', JSON_BAIT, ['design', 'setup', 'water', 'links', 'assembled', 'drop', 'warnings', 'what_ifs']],
     ['water', JSON_BAIT.water, ['density_g_mm3', 'temperature_c', 'salinity_g_kg']],
     [
       'a link',
       head,
-      ['name', 'span_mm', 'fixed', 'outside', 'hung', 'ledger', 'target', 'float', ...JUDGED, 'roll', 'ballast'],
+      [
+        ...['name', 'span_mm', 'fixed', 'outside', 'hung', 'ledger', 'target', 'float', 'sinking'],
+        ...[...JUDGED, 'roll', 'ballast'],
+      ],
     ],
     ['fixed', head?.fixed, ['mass_g', 'cg_mm']],
     ['outside', head?.outside[0], ['name', 'volume_mm3', 'at_mm']],
@@ -53,7 +56,7 @@ describe('the keys of check --json', () => {
     [
       'assembled',
       JSON_BAIT.assembled,
-      ['float', ...JUDGED, 'roll', 'links', 'pins', 'total_fold_deg', 'reach', 'jointed'],
+      ['float', 'sinking', ...JUDGED, 'roll', 'links', 'pins', 'total_fold_deg', 'reach', 'jointed'],
     ],
     ['its joints in play', JSON_BAIT.assembled.jointed, JOINTED_KEYS],
     ['held straight', JSON_BAIT.assembled.jointed?.straight, ['links', 'joints', 'converged']],
@@ -82,8 +85,12 @@ describe('the keys of check --json', () => {
     ['its need', head?.ballast.need, ['net_g', 'at_mm']],
     ['what its rounding leaves', head?.ballast.left, ['trim_deg', 'net_g']],
     ['its float', head?.ballast.float, FLOAT_KEYS],
-    ['a what-if', JSON_BAIT.what_ifs[0], ['name', 'state', 'net_wet_g', 'trim_deg', 'proud_mm', 'change', 'lead']],
-    ['its change', JSON_BAIT.what_ifs[0]?.change, ['net_wet_g', 'trim_deg', 'proud_mm']],
+    [
+      'a what-if',
+      JSON_BAIT.what_ifs[0],
+      ['name', 'state', 'net_wet_g', 'trim_deg', 'proud_mm', 'first_foot_s', 'change', 'lead'],
+    ],
+    ['its change', JSON_BAIT.what_ifs[0]?.change, ['net_wet_g', 'trim_deg', 'proud_mm', 'first_foot_s']],
     ['its lead', JSON_BAIT.what_ifs[0]?.lead, ['mass_g', 'change_g']],
   ])('%s', (_, object, keys) => {
     expect(Object.keys(object ?? {})).toEqual(keys);
@@ -125,6 +132,16 @@ test('every answer stands under the key that names it', () => {
   });
 });
 
+test('what sinks has its speed, and all that is known of its fall', () => {
+  const [, tail] = JSON_BAIT.links;
+  expect(tail.float.sink_mm_s).toEqual([100, 115, 130]);
+  expect(tail.sinking).toMatchObject({
+    first_foot_s: [3.1, 3.4, 3.7],
+    trim_deg: expect.closeTo(1.2, 12),
+    net_wet_g: 0.8,
+  });
+});
+
 test('a warning has its place, its number and limit with their unit, and its cure', () => {
   expect(JSON_BAIT.warnings).toEqual([
     {
@@ -150,10 +167,12 @@ test('angles are degrees and the reserve is a percentage', () => {
 });
 
 test('what is not worked out is null, never 0', () => {
-  for (const part of [...JSON_BAIT.links, JSON_BAIT.assembled]) {
+  for (const part of [...JSON_BAIT.links, JSON_BAIT.assembled]) expect(part.float.hump_g_mm).toBeNull();
+  for (const part of [JSON_BAIT.links[0], JSON_BAIT.assembled]) {
     expect(part.float.sink_mm_s).toBeNull();
-    expect(part.float.hump_g_mm).toBeNull();
+    expect(part.sinking).toBeNull();
   }
+  expect(JSON_BAIT.drop).toBeNull();
   const joint = makeJointRest({ load: { shear: 0.4, moment: -13, twist: 2 }, slop: null });
   const bearing = checkJson(makeCheckedBait({ jointed: makeJointed({ straight: makeAssembly({ joints: [joint] }) }) }));
   const loads = { shear_g: 0.4, moment_g_mm: -13, twist_g_mm: 2, slop_deg: null };

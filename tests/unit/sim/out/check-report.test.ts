@@ -47,6 +47,17 @@ describe('the report on a bait', () => {
     expect(REPORT).toContain('  Tail sinks, 0.80 g heavier than its water, level.\n');
   });
 
+  test('says of what sinks how it falls, and of a timed drop what it comes to', () => {
+    expect(REPORT).toContain(
+      '  sinks: first foot in 3.4 s (3.1–3.7), first metre in 9.6 s (8.6–10.6), 115 mm/s (100–130); 1.2° nose-down as it falls\n',
+    );
+    expect(REPORT.match(/first foot/g)).toHaveLength(1);
+    const timed = checkReport(makeCheckedBait({ drop: { kind: 'too-fast', least: 0.612 } }));
+    expect(timed).toContain(
+      'The timed drop is faster than any: with next to no drag it takes 0.61 s. It is left out.\n',
+    );
+  });
+
   test('gives the numbers behind a verdict', () => {
     const [, whole = ''] = REPORT.split('\n\n');
     expect(whole.split('\n').slice(2)).toEqual([

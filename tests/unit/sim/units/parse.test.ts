@@ -12,6 +12,8 @@ const FILE_UNITS = {
   percent: '%',
   spread: 'g/m²',
   volume: 'mm³',
+  speed: 'mm/s',
+  time: 's',
   ratio: '',
 } as const;
 

@@ -12,9 +12,22 @@ function stepsOf(bait = BAIT): Step[] {
   const { design, setup, water, hardware, assembled, target, warnings } = bait;
   const { assembledAccuracy, assembledAttitudes, assembledRoll, ballast, planned, reach, jointed, folded, whatIfs } =
     bait;
+  const { drop, assembledSinking } = bait;
   const whole = { design, setup, water, links: bait.links.map(({ spec }) => spec), hardware, sound: true };
   const judged = { assembledAccuracy, assembledAttitudes, assembledRoll, allWarnings: warnings, whatIfs };
-  const after = { assembled, target, warnings: [], ballast, planned, reach, jointed, folded, ...judged };
+  const after = {
+    assembled,
+    drop,
+    assembledSinking,
+    target,
+    warnings: [],
+    ballast,
+    planned,
+    reach,
+    jointed,
+    folded,
+    ...judged,
+  };
   const step = (name: string, link: number | null, value: unknown) =>
     ({ name, link, outcome: { status: 'ok', value } }) as Step;
   return [

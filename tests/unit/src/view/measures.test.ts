@@ -1,7 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { type Measure, type MeasureKind, measureOf } from '../../../../src/view/measures.ts';
 
-const KINDS: readonly MeasureKind[] = ['length', 'mass', 'density', 'angle', 'temperature', 'salinity'];
+const KINDS: readonly MeasureKind[] = [
+  'length',
+  'mass',
+  'density',
+  'angle',
+  'temperature',
+  'salinity',
+  'speed',
+  'time',
+];
 
 /** What was typed, as the file's number. */
 function valueRead(measure: Measure, text: string): number {

@@ -1,1 +1,1 @@
-import '../ballast/planted.ts';
+import '../sinking/planted.ts';

@@ -38,7 +38,11 @@ describe('the keys of ballast --json', () => {
     ['a cure', tail.cures[0], ['kind', 'says', 'sets', 'link', 'assembled', 'lead_g', 'target_met', 'pin']],
     ['a pin', tail.cures[0].pin, ['shear_g', 'moment_g_mm']],
     ['assembled', json.assembled, ['float', 'target_met']],
-    ['a what-if', json.what_ifs[0], ['name', 'state', 'net_wet_g', 'trim_deg', 'proud_mm', 'change', 'lead']],
+    [
+      'a what-if',
+      json.what_ifs[0],
+      ['name', 'state', 'net_wet_g', 'trim_deg', 'proud_mm', 'first_foot_s', 'change', 'lead'],
+    ],
   ])('%s', (_, object, keys) => {
     expect(Object.keys(object)).toEqual(keys);
   });
@@ -154,7 +158,10 @@ test('a cure has its edit, how the bait floats after it, and what the pin carrie
 });
 
 test('a what-if has its change, and its lead only where the target stays', () => {
-  const rows = [makeWhatIf(), makeWhatIf({ proud: null, change: { netWet: 1, trim: DEGREE, proud: null } })];
+  const rows = [
+    makeWhatIf(),
+    makeWhatIf({ proud: null, change: { netWet: 1, trim: DEGREE, proud: null, firstFoot: -0.5 } }),
+  ];
   const withLead = makeWhatIf({ name: 'same target', lead: { mass: 6.2, change: 0.7 } });
   const json = jsonOf(makeCheckedBait({ whatIfs: [...rows, withLead] })).what_ifs;
   expect(json[0]).toEqual({
@@ -163,10 +170,14 @@ test('a what-if has its change, and its lead only where the target stays', () =>
     net_wet_g: -2.75,
     trim_deg: expect.closeTo(-0.5, 12),
     proud_mm: 2.9,
-    change: { net_wet_g: -0.5, trim_deg: expect.closeTo(-0.5, 12), proud_mm: 0.4 },
+    first_foot_s: null,
+    change: { net_wet_g: -0.5, trim_deg: expect.closeTo(-0.5, 12), proud_mm: 0.4, first_foot_s: null },
     lead: null,
   });
-  expect(json[1]).toMatchObject({ proud_mm: null, change: { proud_mm: null, trim_deg: expect.closeTo(1, 12) } });
+  expect(json[1]).toMatchObject({
+    proud_mm: null,
+    change: { proud_mm: null, trim_deg: expect.closeTo(1, 12), first_foot_s: -0.5 },
+  });
   expect(json[2].lead).toEqual({ mass_g: 6.2, change_g: 0.7 });
 });
 

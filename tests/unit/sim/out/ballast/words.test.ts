@@ -125,7 +125,7 @@ test('a hung item is told with what would undo it, as far as anything would', ()
 
 describe('what becomes of a setup', () => {
   const rowOf = (change: Partial<ReturnType<typeof makeWhatIf>['change']>) =>
-    whatIfWords(makeWhatIf({ change: { netWet: 0.52, trim: 0, proud: null, ...change } }));
+    whatIfWords(makeWhatIf({ change: { netWet: 0.52, trim: 0, proud: null, firstFoot: null, ...change } }));
 
   test('is weight first, then height, then trim, each only where it changes', () => {
     expect(rowOf({})).toBe('+0.52 g in the water');
@@ -133,6 +133,9 @@ describe('what becomes of a setup', () => {
     expect(rowOf({ proud: -0.4 })).toBe('+0.52 g in the water, 0.4 mm lower');
     expect(rowOf({ proud: 0.4, trim: -0.2 * DEGREE })).toBe('+0.52 g in the water, 0.4 mm higher, turns 0.2° tail low');
     expect(rowOf({ proud: 0.04, trim: 0.04 * DEGREE })).toBe('+0.52 g in the water');
+    expect(rowOf({ firstFoot: -0.42 })).toBe('+0.52 g in the water, its first foot 0.4 s sooner');
+    expect(rowOf({ firstFoot: 0.42 })).toBe('+0.52 g in the water, its first foot 0.4 s later');
+    expect(rowOf({ firstFoot: 0.04 })).toBe('+0.52 g in the water');
   });
 
   test('at the same target is the lead that it then wants', () => {

@@ -26,8 +26,8 @@ const [LINK, TAIL] = JSON_PAIR.links;
 describe('the keys of compare --json', () => {
   const PLACE = ['name', 'from', 'x_mm', 'across_mm', 'diameter_mm', 'depth_mm', 'lead_g'];
   test.each([
-    ['the whole', JSON_PAIR, ['design', 'setups', 'assembled', 'lead_g', 'hung_g', 'links']],
-    ['a link', LINK, ['name', 'lead_g', 'floats', 'holes']],
+    ['the whole', JSON_PAIR, ['design', 'setups', 'assembled', 'first_foot_s', 'lead_g', 'hung_g', 'links']],
+    ['a link', LINK, ['name', 'lead_g', 'floats', 'first_foot_s', 'holes']],
     ['a hole of both', LINK.holes[0], ['kind', 'name']],
     ['a changed hole', LINK.holes[1], ['kind', 'from', 'to', 'moved_mm', 'deeper_mm', 'lead_g', 'in_place']],
     ['a hole of one', TAIL.holes[0], ['kind', 'in', 'hole']],

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { compareSetups } from '../../../../../sim/out/compare/compare.ts';
 import { compareReport } from '../../../../../sim/out/compare/report.ts';
-import { makeFloat } from '../../../../support/make-checked-bait.ts';
+import { makeFloat, makeSinking } from '../../../../support/make-checked-bait.ts';
 import { makeComparedBait } from '../../../../support/make-compared-bait.ts';
 import { makeHole } from '../../../../support/make-hole.ts';
 
@@ -11,6 +11,7 @@ const REPORT = compareReport(
     makeComparedBait('topwater', [makeHole()]),
     makeComparedBait('slow-sink', [makeHole({ depth: 12 }), makeHole({ x: 44, name: 'more' })], [], {
       assembled: UNDER,
+      assembledSinking: makeSinking(),
     }),
   ),
 );
@@ -29,18 +30,24 @@ test('it names both setups, then has the whole bait, the bench and each link', (
 
 test('numbers of both stand side by side, and what is under water is not proud', () => {
   expect(WHOLE.slice(1)).toEqual([
-    '                      topwater    slow-sink',
-    '  in the water         -2.25 g      +2.50 g',
-    '  proud                 2.5 mm  under water',
-    '  trim, nose-down         0.0°         0.0°',
-    '  heel, to starboard     -5.0°         0.0°',
-    '  GM                    3.0 mm       3.0 mm',
-    '  mass                  41.5 g       45.0 g',
-    '  lead                   4.0 g        8.0 g',
-    '  hung                   4.1 g        4.1 g',
+    '                           topwater           slow-sink',
+    '  in the water              -2.25 g             +2.50 g',
+    '  proud                      2.5 mm         under water',
+    '  trim, nose-down              0.0°                0.0°',
+    '  heel, to starboard          -5.0°                0.0°',
+    '  GM                         3.0 mm              3.0 mm',
+    '  mass                       41.5 g              45.0 g',
+    '  first foot          does not sink  in 3.4 s (3.1–3.7)',
+    '  lead                        4.0 g               8.0 g',
+    '  hung                        4.1 g               4.1 g',
     '  topwater: The bait floats 2.5 mm proud, leans 5.0° to port.',
     '  slow-sink: The bait sinks, 2.50 g heavier than its water, level.',
   ]);
+});
+
+test('where neither sinks there is no word of it', () => {
+  const afloat = compareReport(compareSetups(makeComparedBait('a', []), makeComparedBait('b', [])));
+  expect(afloat).not.toContain('first foot');
 });
 
 test('what differs at the bench is said once for all and hole by hole; what is the same is not', () => {

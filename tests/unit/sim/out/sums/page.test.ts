@@ -75,6 +75,7 @@ const BAITS: readonly (readonly [what: string, file: DesignFile, setup: string])
   ['with a lead off the middle', withField('setups.0.holes.1.across_mm', 1.5), first(plain)],
   ['with an eye that was weighed', withField('hangers.1.mass_g', 0.6), first(plain)],
   ['asked for a trim', withField('setups.0.target', { proud_mm: 3, trim_deg: 4 }), first(plain)],
+  ['asked for a sinking speed', withField('setups.0.target', { sink_mm_s: 110 }), first(plain)],
   ['with a fin glued on and one let in', withField('fins', FINS), first(plain)],
   ['of two woods', withField('links.1.density_g_cm3', 0.3), first(plain)],
 ];

@@ -80,6 +80,7 @@ test('A cure says how link and bait rest after it, and what the pin bears', () =
   const after = {
     link: makeFloat({ trim: degrees(0.8) }),
     assembled: makeFloat({ trim: degrees(-0.3), netWet: -1.234 }),
+    speeds: { link: null, assembled: null },
     lead: 2,
     met: true,
     pin: null,
