@@ -2,6 +2,7 @@ import { acceptHoles } from './ballast/accept.ts';
 import type { Cure, WhatIfRow } from './ballast/advised.ts';
 import { type PinLoad, planChamber, planTogether } from './ballast/carry.ts';
 import { type CureKind, cureTrials } from './ballast/cures.ts';
+import { curlWith } from './ballast/curl.ts';
 import { needOf } from './ballast/need.ts';
 import { type BaitParts, holesBefore, keptLedger, type LinkParts, type LinkPlan, planLink } from './ballast/plan.ts';
 import { type SettledPlan, settlePlan } from './ballast/settle.ts';
@@ -101,6 +102,7 @@ export function createAdvisor(): Pipeline {
         timed: run.drop?.kind === 'fitted' ? run.drop.timed : null,
       });
       const [link, { assembled, target }] = [settled.floats[index], settled];
+      const loaded = pin && { ...pin, curl: curlWith({ ...bait, links }, settled, design.joints, run.reach) };
       if (!liesAsAimed(setup.target, assembled, settled.assembledSinking)) return null;
       const lead = plans[index].holes.reduce((sum, hole) => sum + (hole.lead?.mass ?? 0), 0);
       const accepted = acceptHoles(file, design, setup, holes);
@@ -108,7 +110,11 @@ export function createAdvisor(): Pipeline {
       if (sets.length === 0 && accepted.sets.every(({ path, value }) => isSame(valueAt(file, path), value)))
         return null;
       const edit = { says, sets: [...sets, ...accepted.sets] };
-      return { kind, edit, after: { link, assembled, speeds: speedsOf(settled, index), lead, met: target.met, pin } };
+      return {
+        kind,
+        edit,
+        after: { link, assembled, speeds: speedsOf(settled, index), lead, met: target.met, pin: loaded },
+      };
     };
 
     for (const { joint, beside } of pinnedNeighbours(run, index)) {
@@ -269,7 +275,7 @@ interface BallastParts {
   readonly links: readonly LinkParts[];
 }
 
-type Planned = Floated & Pick<BaitAnswers, 'ballast' | 'planned'>;
+type Planned = Floated & Pick<BaitAnswers, 'ballast' | 'planned' | 'reach'>;
 
 /** All that is known of a bait that floats; null where something stands against it. */
 function floatedOf({ bait, links }: Run): Floated | null {
@@ -279,7 +285,7 @@ function floatedOf({ bait, links }: Run): Floated | null {
 }
 
 function plannedOf(run: Run): Planned | null {
-  return run.bait.ballast && run.bait.planned ? (floatedOf(run) as Planned | null) : null;
+  return run.bait.ballast && run.bait.planned && run.bait.reach ? (floatedOf(run) as Planned | null) : null;
 }
 
 function blocked(name: 'cures' | 'whatIfs', link: number | null): Iterable<Step> {

@@ -32,7 +32,7 @@ import { type BareSolid, type Detail, measureSolid, meshLink, type Wetted, wetLi
 import type { Drawn, Refloat, WarnParts } from './out/warn/parts.ts';
 import { warn } from './out/warn.ts';
 import { warnOfAll } from './out/warn-of-all.ts';
-import { findReach, type Reach } from './reach/reach.ts';
+import { findReach, type Reach, yawRanges } from './reach/reach.ts';
 import { rollOfBait, rollOfLink } from './roll/roll.ts';
 import type { Timed } from './sinking/drag-law.ts';
 import { type FallParts, fallPartsOf } from './sinking/fall-parts.ts';
@@ -250,7 +250,7 @@ export function createPipeline(): Pipeline {
       sound,
     );
     yield { name: 'reach', link: null, outcome: reach };
-    const chain = bait.chain(trees, ledgers, allHung, water, links, joints, assembled);
+    const chain = bait.chain(trees, ledgers, allHung, water, links, joints, assembled, assembledSinking);
     const swings = part(reach, 'reach', yawRanges);
     const jointed = bait.jointed(chain, swings);
     yield { name: 'jointed', link: null, outcome: jointed };
@@ -500,7 +500,7 @@ function createBaitStages() {
       ) => settlePlan({ ...shared, links, holes, target, linkTargets, length, timed }),
     ),
     chain: createStage(
-      ['wetted', 'ledger', 'hardware', 'water', 'links', 'design', 'assembled'],
+      ['wetted', 'ledger', 'hardware', 'water', 'links', 'design', 'assembled', 'sinking'],
       (
         trees: readonly LinkTrees[],
         ledgers: readonly Ledger[],
@@ -509,8 +509,9 @@ function createBaitStages() {
         links: readonly LinkSpec[],
         joints: Design['joints'],
         float: Float,
+        fall: Sinking | null,
       ): JointedBait | null =>
-        joints.length === 0 ? null : jointedBait({ trees, ledgers, hung, water, links, joints, float, drags: null }),
+        joints.length === 0 ? null : jointedBait({ trees, ledgers, hung, water, links, joints, float, fall }),
       'whole',
     ),
     jointed: createStage(
@@ -674,11 +675,6 @@ function chooseSetup(setups: readonly Setup[], name: string | null): Setup {
   const known = setups.map((setup) => `"${setup.name}"`).join(', ');
   const message = `no setup is named "${name}"; there are ${known}`;
   throw new SimError([{ code: 'setup/unknown-name', path: 'setups', message, hint: 'choose one of these' }]);
-}
-
-/** How far each joint turns by itself. */
-function yawRanges({ joints }: Reach): readonly YawRange[] {
-  return joints.map(({ port, starboard }) => ({ port: port.angle, starboard: starboard.angle }));
 }
 
 /** How far each turns as all of them fold together: nose and tail may meet before. */

@@ -4,6 +4,7 @@ import type { Band } from '../sinking/drag-law.ts';
 import type { Gram, Mm, Radian, Second } from '../units/brand.ts';
 import type { PinLoad } from './carry.ts';
 import type { CureKind } from './cures.ts';
+import type { Curl } from './curl.ts';
 
 /** A change that lets a link be ballasted to its aim, with all that follows from it. */
 export interface Cure {
@@ -20,9 +21,14 @@ export interface Cure {
     /** Lead in the link. */
     readonly lead: Gram;
     readonly met: boolean;
-    /** What the pin carries where a neighbour bears the rest; null: nothing of the kind. */
-    readonly pin: PinLoad | null;
+    /** What the pin carries where a neighbour bears the rest, and how the bait curls by that; null: nothing of the kind. */
+    readonly pin: LoadedPin | null;
   };
+}
+
+/** curl: what the bait does let go; null: it stays straight. */
+export interface LoadedPin extends PinLoad {
+  readonly curl: Curl | null;
 }
 
 /** How a setup fares when one thing about it is different. */

@@ -5,6 +5,7 @@ import type { LinkTrees } from '../hydro/link-tree.ts';
 import type { LinkSpec } from '../links/cut.ts';
 import type { Ledger } from '../mass/ledger.ts';
 import type { PlacedHung } from '../mass/placed.ts';
+import type { Vec3 } from '../numerics/vec3.ts';
 import type { WaterAnswer } from '../tables/waters.ts';
 import { type ChainStart, chainOf, type Drag } from './assemble.ts';
 import { hingesOf } from './hinge.ts';
@@ -19,9 +20,9 @@ export interface JointedParts {
   readonly links: readonly LinkSpec[];
   readonly joints: Design['joints'];
   /** How it rests in one piece. */
-  readonly float: Float;
-  /** Each link's share of the drag in the fall; null: it is not known. */
-  readonly drags: readonly Drag[] | null;
+  readonly float: Pick<Float, 'up' | 'offset'>;
+  /** How it falls in one piece, if it sinks: its way up, and each link's share of the drag; null: it floats or hangs. */
+  readonly fall: { readonly up: Vec3; readonly shares: readonly Drag[] } | null;
 }
 
 /** A bait as a chain of links, and where to begin to look for how it rests. */
@@ -30,7 +31,7 @@ export interface JointedBait {
   readonly start: ChainStart;
 }
 
-export function jointedBait({ trees, ledgers, hung, water, links, joints, float, drags }: JointedParts): JointedBait {
+export function jointedBait({ trees, ledgers, hung, water, links, joints, float, fall }: JointedParts): JointedBait {
   const bodies = trees.map((tree, i) =>
     bodyOf(
       [tree],
@@ -40,7 +41,7 @@ export function jointedBait({ trees, ledgers, hung, water, links, joints, float,
     ),
   );
   return {
-    chain: chainOf(bodies, hingesOf(joints, links), float.offset === null, drags),
-    start: { up: float.up, offset: float.offset },
+    chain: chainOf(bodies, hingesOf(joints, links), float.offset === null, fall?.shares ?? null),
+    start: { up: fall ? fall.up : float.up, offset: float.offset },
   };
 }

@@ -142,3 +142,8 @@ function movesOf({ x, hinge }: Joint, links: Neighbours): readonly [Mm, Mm] {
   const together = Math.max(0, Math.min(play, between, ...rooms));
   return [-together, pinned ? play : 0];
 }
+
+/** How far each joint turns by itself. */
+export function yawRanges({ joints }: Reach): readonly { readonly port: Radian; readonly starboard: Radian }[] {
+  return joints.map(({ port, starboard }) => ({ port: port.angle, starboard: starboard.angle }));
+}

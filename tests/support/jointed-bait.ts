@@ -16,6 +16,6 @@ export function jointedOf({ bait, links }: AllAnswers): JointedBait {
     links: bait.links,
     joints: design.joints,
     float: assembled,
-    drags: null,
+    fall: bait.assembledSinking,
   });
 }

@@ -69,7 +69,7 @@ const CURES: readonly Cure[] = [
       speeds: { link: [80, 95, 110], assembled: null },
       lead: 3,
       met: true,
-      pin: { force: 0.4, moment: -12 },
+      pin: { force: 0.4, moment: -12, curl: { yaw: 0.5, heel: -0.25 } },
     },
   },
   {

@@ -69,7 +69,13 @@ export interface CureJson {
   readonly assembled: FloatJson;
   readonly lead_g: number;
   readonly target_met: boolean;
-  readonly pin: { readonly shear_g: number; readonly moment_g_mm: number } | null;
+  readonly pin: {
+    readonly shear_g: number;
+    readonly moment_g_mm: number;
+    /** Let go: all joints together, starboard positive, and the heel of the link that then heels most; null: it stays straight. */
+    readonly curl_deg: number | null;
+    readonly curled_heel_deg: number | null;
+  } | null;
 }
 
 export interface ForgivenessJson {
@@ -181,7 +187,12 @@ function cureJson({ kind, edit, after }: Cure): CureJson {
     assembled: floatJson(after.assembled, after.speeds.assembled),
     lead_g: after.lead,
     target_met: after.met,
-    pin: after.pin && { shear_g: after.pin.force, moment_g_mm: after.pin.moment },
+    pin: after.pin && {
+      shear_g: after.pin.force,
+      moment_g_mm: after.pin.moment,
+      curl_deg: after.pin.curl && degreeFromRadian(after.pin.curl.yaw),
+      curled_heel_deg: after.pin.curl && degreeFromRadian(after.pin.curl.heel),
+    },
   };
 }
 

@@ -1,5 +1,4 @@
-import type { WhatIfRow } from '../../ballast/advised.ts';
-import type { PinLoad } from '../../ballast/carry.ts';
+import type { LoadedPin, WhatIfRow } from '../../ballast/advised.ts';
 import type { HungEffect } from '../../ballast/forgiveness.ts';
 import { ENOUGH_G, type LinkPlan, type Obstacle } from '../../ballast/plan.ts';
 import type { Hole } from '../../design/design.ts';
@@ -68,9 +67,12 @@ export function holeWords(hole: Hole, amounts: Amounts = METRIC): string {
   return `${hole.name}: from the ${from} at ${amounts.length(x)}${row}, ${amounts.length(diameter)} wide, ${amounts.length(depth)} deep${tip}${filled}`;
 }
 
-/** What the pin has to carry where a neighbour bears the rest. */
-export function pinWords({ force, moment }: PinLoad, amounts: Amounts = METRIC): string {
-  return `the pin carries ${amounts.mass(Math.abs(force), { digits: 2 })} and ${formatNumber(Math.abs(moment), { digits: 0 })} g mm`;
+/** What the pin has to carry where a neighbour bears the rest, and what that makes of the bait when it is let go. */
+export function pinWords({ force, moment, curl }: LoadedPin, amounts: Amounts = METRIC): string {
+  const carries = `the pin carries ${amounts.mass(Math.abs(force), { digits: 2 })} and ${formatNumber(Math.abs(moment), { digits: 0 })} g mm`;
+  if (curl === null) return `${carries}; let go it stays straight`;
+  const [yaw, heel] = [curl.yaw, curl.heel].map((angle) => formatAngle(Math.abs(angle), { digits: 0 }));
+  return `${carries}; let go it curls by ${yaw} and heels by ${heel}`;
 }
 
 const LEVEL: Radian = radianFromDegree(0.05);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { assemble, chainOf } from '../../../../sim/chain/assemble.ts';
 import { floatBody } from '../../../../sim/hydro/float.ts';
 import { assembled, type BoxLink, boxChain, rigidOf } from '../../../support/box-chain.ts';
 
@@ -119,5 +120,32 @@ test('which link holds the pin does not change how links rest that are stiffly j
   const aft = assembled(boxChain(links([2, -1]), { holder: 'aft' }));
   fore.straight.links.forEach((link, i) => {
     expect(link.trim).toBeCloseTo(aft.straight.links[i].trim, 9);
+  });
+});
+
+describe('a bait that falls', () => {
+  // 36 cm³ a link: each a gram heavier than its water
+  const heavy = links([0, 0], 37).map((link) => ({ ...link, centre: [link.centre[0], 0, -4] as const }));
+  const falling = (shares: readonly number[]) => {
+    const { bodies, hinges } = boxChain(heavy);
+    const drags = heavy.map(({ from, to }, i) => ({ share: shares[i], at: [(from + to) / 2, 0, 0] as const }));
+    const chain = chainOf(bodies, hinges, true, drags);
+    return assemble(chain, { up: [0, 0, 1], offset: null }, [{ port: 0.5, starboard: 0.5 }]);
+  };
+
+  test('loads no pin where each link is borne by its own drag', () => {
+    const { straight, loose } = falling([0.5, 0.5]);
+    expect(Math.abs(straight.joints[0].load.shear)).toBeLessThan(1e-6);
+    expect(Math.abs(straight.joints[0].load.moment)).toBeLessThan(1e-4);
+    expect(straight.links.map(({ offset }) => offset)).toEqual([null, null]);
+    expect(loose).toBeNull();
+  });
+
+  test('hangs the link that is borne less on the one that is borne more, over the pin', () => {
+    const { straight } = falling([0.6, 0.4]);
+    // 1.2 g of drag under 1 g
+    expect(straight.joints[0].load.shear).toBeCloseTo(0.2, 5);
+    // the fore link, borne more, comes up by the nose until weight low down rights it
+    expect(straight.links[0].trim).toBeLessThan(0);
   });
 });

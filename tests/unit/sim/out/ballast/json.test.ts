@@ -36,7 +36,7 @@ describe('the keys of ballast --json', () => {
     ['forgiveness', head.forgiveness, ['trim_deg_per_mm', 'trim_deg_per_g_at_nose', 'trim_deg_per_g_at_tail', 'hung']],
     ['a hung item', head.forgiveness.hung[0], ['name', 'trim_deg', 'level_x_mm', 'level_mass_g']],
     ['a cure', tail.cures[0], ['kind', 'says', 'sets', 'link', 'assembled', 'lead_g', 'target_met', 'pin']],
-    ['a pin', tail.cures[0].pin, ['shear_g', 'moment_g_mm']],
+    ['a pin', tail.cures[0].pin, ['shear_g', 'moment_g_mm', 'curl_deg', 'curled_heel_deg']],
     ['assembled', json.assembled, ['float', 'target_met']],
     [
       'a what-if',
@@ -152,7 +152,7 @@ test('a cure has its edit, how the bait floats after it, and what the pin carrie
     assembled: { proud_mm: 2.5 },
     lead_g: 3,
     target_met: true,
-    pin: { shear_g: 0.4, moment_g_mm: -12 },
+    pin: { shear_g: 0.4, moment_g_mm: -12, curl_deg: (0.5 * 180) / Math.PI, curled_heel_deg: (-0.25 * 180) / Math.PI },
   });
   expect(tail.cures[1].pin).toBeNull();
 });

@@ -68,7 +68,7 @@ describe('a link that cannot be ballasted', () => {
     ]);
     expect(lines.slice(3, 6)).toEqual([
       '  Any one of these cures it:',
-      '    put the rest into head (alone 3.0° nose-down; whole bait level, -1.25 g in the water; the pin carries 0.40 g and 12 g mm)',
+      '    put the rest into head (alone 3.0° nose-down; whole bait level, -1.25 g in the water; the pin carries 0.40 g and 12 g mm; let go it curls by 29° and heels by 14°)',
       '    let it ride 1.5 mm lower (alone level; whole bait level, -2.00 g in the water)',
     ]);
   });

@@ -111,7 +111,10 @@ test('trim is level below a twentieth of a degree, and has its way from there', 
 });
 
 test('what a pin carries is said by its size', () => {
-  expect(pinWords({ force: -0.456, moment: -123.4 })).toBe('the pin carries 0.46 g and 123 g mm');
+  const load = { force: -0.456, moment: -123.4 };
+  const carries = 'the pin carries 0.46 g and 123 g mm; let go it';
+  expect(pinWords({ ...load, curl: null })).toBe(`${carries} stays straight`);
+  expect(pinWords({ ...load, curl: { yaw: -0.7, heel: 0.3 } })).toBe(`${carries} curls by 40° and heels by 17°`);
 });
 
 test('a hung item is told with what would undo it, as far as anything would', () => {

@@ -89,9 +89,9 @@ test('A cure says how link and bait rest after it, and what the pin bears', () =
   expect(cureWords(cure, METRIC)).toBe(
     'alone 0.8° nose-down; whole bait 0.3° tail low, -1.23 g in the water; aim met; 2.0 g of lead in it',
   );
-  const borne = { ...cure, after: { ...after, lead: 0, met: false, pin: { force: -0.5, moment: 12 } } };
+  const borne = { ...cure, after: { ...after, lead: 0, met: false, pin: { force: -0.5, moment: 12, curl: null } } };
   expect(cureWords(borne, METRIC)).toBe(
-    'alone 0.8° nose-down; whole bait 0.3° tail low, -1.23 g in the water; aim missed; the pin carries 0.50 g and 12 g mm',
+    'alone 0.8° nose-down; whole bait 0.3° tail low, -1.23 g in the water; aim missed; the pin carries 0.50 g and 12 g mm; let go it stays straight',
   );
 });
 
