@@ -1,6 +1,8 @@
 import type { Target } from '../design/design.ts';
-import { upFrom } from '../frames.ts';
-import type { Float } from '../hydro/float.ts';
+import { upFrom, worldAxes } from '../frames.ts';
+import { totalsOf } from '../hydro/body.ts';
+import { draftAt } from '../hydro/draft.ts';
+import { type Float, HANGS_G } from '../hydro/float.ts';
 import { measureReach } from '../mesh/measure.ts';
 import type { Wetted } from '../mesh/wetted.ts';
 import { dot, type Vec3 } from '../numerics/vec3.ts';
@@ -72,13 +74,16 @@ const NEAR = {
   angle: radianFromDegree(2),
 } as const;
 
+/** Of a bait's mass: its aimed-for waterline is right to that. */
+const DRAFT_SHARE = 1e-9;
+
 /** Works out what the setup asks of the bait and of each link, and whether the assembled bait comes near it. */
 export function checkTarget(parts: TargetParts): TargetAnswer {
   const checks = checksOf(parts);
-  const aim = aimOf(parts.target, parts.wetted, parts.length, parts.assembled, parts.fall.whole);
+  const aim = wholeAim(parts);
   return {
     assembled: aim,
-    links: linkAims(parts),
+    links: linkAims(parts, aim),
     checks,
     met: checks.every((check) => check.met),
     offMark: waterOffMark(parts.assembled, aim, jointsOf(parts.spans), parts.length),
@@ -101,6 +106,23 @@ function aimOf(target: Target, wetted: readonly Wetted[], length: Mm, { mass, ne
   return { up, offset: dot(up, [length / 2, 0, z]), netWet: null };
 }
 
+/**
+ * The aim of the whole bait. Grams in reserve, of a bait that floats, are one waterline: that at which it displaces so much
+ * less than it could. Shared out by volume instead each link would float at a line of its own, and joined up they would pull
+ * each other off it. Where some link has a target of its own the rest have no line to keep to.
+ */
+function wholeAim({ target, linkTargets, wetted, length, assembled, fall }: TargetParts): Aim {
+  const aim = aimOf(target, wetted, length, assembled, fall.whole);
+  const isReserve = target.kind === 'reserve' || target.kind === 'reserve-share';
+  if (!isReserve || aim.netWet === null || aim.netWet > -HANGS_G || Object.keys(linkTargets).length > 0) return aim;
+  const { body } = fall.whole;
+  const { mass, volume } = totalsOf(body);
+  const loaded = { ...body, mass: body.mass + body.waterDensity * volume + aim.netWet - mass };
+  const { along, across } = worldAxes(aim.up);
+  const { offset } = draftAt(loaded, aim.up, along, across, null, DRAFT_SHARE * mass);
+  return { up: aim.up, offset, netWet: null };
+}
+
 /** The net wet weight a target asks for; null where it asks for a waterline. */
 function netOf(target: Target, mass: Gram): Gram | null {
   if (target.kind === 'net') return target.net;
@@ -114,9 +136,8 @@ function netOf(target: Target, mass: Gram): Gram | null {
  * shared by displaced volume between the links that have no target of their own; that of a sinking speed by their shares
  * of the drag, each to lie level about its own, so that no pin has anything to carry in the fall.
  */
-function linkAims(parts: TargetParts): readonly Aim[] {
-  const { target, linkTargets, names, length, wetted, floats, assembled, fall } = parts;
-  const whole = aimOf(target, wetted, length, assembled, fall.whole);
+function linkAims(parts: TargetParts, whole: Aim): readonly Aim[] {
+  const { target, linkTargets, names, length, wetted, floats, fall } = parts;
   const shares = target.kind === 'sink' ? netAtSpeed(fall.whole, whole.up, target.speed).shares : null;
   const own = names.map((name, i) => {
     const asked = linkTargets[name];

@@ -124,26 +124,46 @@ describe('a bait whose water is off its mark', () => {
   });
 });
 
-describe('a bait that is to weigh something under water', () => {
+describe('a bait that is to have something in reserve', () => {
+  /** Water that displaces so many of the 44 g that both boxes lift: the tail is low and drowned, the head 1.2 g a mm. */
+  const lineAt = (displaced: number) => -15 + (displaced - 8) / 1.2;
+
   test.each([
-    ['net', { kind: 'net', net: 1.2 }, 1.2, 1.2],
-    ['reserve', { kind: 'reserve', reserve: 3 }, -3, -3],
+    ['grams', { kind: 'reserve', reserve: 3 }, 41, -3],
     // 44 g are lifted and 40 g weighed, hooks included: 2 g are a twentieth of what it weighs now, and a bait that is
     // ballasted to 44/1.05 g has a twentieth of that
-    ['reserve as a share', { kind: 'reserve-share', share: 0.05 }, -44 / 21, -2],
-  ] as const)('as %s has no plane but a net weight', (_, target, netWet, now) => {
-    const { assembled, checks } = checkTarget(parts({ ...target, ...level }));
-    expect(assembled.offset).toBeNull();
-    expect(assembled.netWet).toBeCloseTo(netWet, 12);
+    ['a share of its mass', { kind: 'reserve-share', share: 0.05 }, 44 / 1.05, -2],
+  ] as const)('as %s floats at the one line at which it displaces so much less', (_, target, displaced, now) => {
+    const { assembled, links, checks } = checkTarget(parts({ ...target, ...level }));
+    expect(assembled).toMatchObject({ offset: expect.closeTo(lineAt(displaced), 6), netWet: null });
+    // the tail, which is under the line, is to hang
+    expect(links[0]).toEqual(assembled);
+    expect(links[1]).toMatchObject({ offset: null, netWet: 0 });
     expect(checks[0]).toMatchObject({ what: 'net', wanted: expect.closeTo(now, 12), got: -4, met: false });
   });
 
-  test('as a share of its mass aims at the same whatever ballast it has now', () => {
+  test('as a share of its mass aims at the same line whatever ballast it has now', () => {
     const aims = [30, 36, 40, 43.9].map((mass) => {
       const assembled = makeFloat({ mass, netWet: mass - 44, offset: 12 });
-      return checkTarget(parts({ kind: 'reserve-share', share: 0.1, ...level }, { assembled })).assembled.netWet;
+      return checkTarget(parts({ kind: 'reserve-share', share: 0.1, ...level }, { assembled })).assembled.offset;
     });
-    for (const aim of aims) expect(aim).toBeCloseTo(-4, 12);
+    for (const aim of aims) expect(aim).toBeCloseTo(lineAt(40), 6);
+  });
+
+  test('has no line of its own where a link has a target of its own, nor where it is to hang or sink', () => {
+    const linkTargets: TargetParts['linkTargets'] = { tail: { kind: 'net', net: 0.3, ...level } };
+    const { assembled, links } = checkTarget(parts({ kind: 'reserve', reserve: 3, ...level }, { linkTargets }));
+    expect(assembled).toMatchObject({ offset: null, netWet: -3 });
+    expect(links.map(({ netWet }) => netWet)).toEqual([expect.closeTo(-3.3, 12), 0.3]);
+    expect(checkTarget(parts({ kind: 'reserve', reserve: -2, ...level })).assembled).toMatchObject({ netWet: 2 });
+  });
+});
+
+describe('a bait that is to weigh something under water', () => {
+  test('has no plane but a net weight', () => {
+    const { assembled, checks } = checkTarget(parts({ kind: 'net', net: 1.2, ...level }));
+    expect(assembled).toMatchObject({ offset: null, netWet: 1.2 });
+    expect(checks[0]).toMatchObject({ what: 'net', wanted: 1.2, got: -4, met: false });
   });
 
   test('shares it between its links by what they displace', () => {
