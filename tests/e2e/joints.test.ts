@@ -86,3 +86,48 @@ describe('The joints', () => {
     await expect.poll(() => table(page).evaluate((one) => one.scrollLeft)).toBeGreaterThan(0);
   });
 });
+
+describe('The joints in play', () => {
+  const bend = (page: Page) => page.getByRole('group', { name: 'Joints' });
+  const marks = (page: Page) => page.locator('.water .mark');
+
+  test('fold the bait in the tub under a slider, by key and step by step, and stretch it again', async () => {
+    const page = await openPage(FIRST);
+    const { folded } = answersOf(preset(FIRST)).bait;
+    if (!folded) throw new Error('the demo has joints');
+    const marked = await marks(page).count();
+    expect(marked).toBeGreaterThan(2);
+    await page.keyboard.press('j');
+    const slider = page.getByLabel('Folded by');
+    expect(await slider.getAttribute('aria-valuetext')).toBe('straight');
+    // what is marked belongs to the bait in one piece
+    await expect.poll(() => marks(page).count()).toBeLessThan(marked);
+    await slider.focus();
+    await page.keyboard.press('End');
+    const most = formatAngle(folded.starboard.points.at(-1)?.fold ?? Number.NaN, { digits: 0 });
+    await expect.poll(() => slider.getAttribute('aria-valuetext')).toBe(`${most} to starboard, upright`);
+    await page.keyboard.press('Home');
+    await expect.poll(() => slider.getAttribute('aria-valuetext')).toContain('to port');
+    await page.keyboard.press('j');
+    expect(await slider.count()).toBe(0);
+    await expect.poll(() => marks(page).count()).toBe(marked);
+  });
+
+  test('of a bait whose pin bears a link are let go and say how it curls, and the page what the pin carries', async () => {
+    const page = await openPage('tin-whistle-90');
+    const { jointed } = answersOf(preset('tin-whistle-90')).bait;
+    const { loose, straight } = jointed ?? {};
+    if (!loose || !straight) throw new Error('the demo curls');
+    await page.getByRole('button', { name: 'Let go' }).click();
+    const turned = formatAngle(Math.abs(loose.joints[0]?.yaw ?? Number.NaN), { digits: 0 });
+    expect(await textOf(bend(page).locator('output'))).toContain(`curls ${turned} to starboard, heels`);
+    const text = await textOf(section(page));
+    const moment = Math.abs(straight.joints[0]?.load.moment ?? Number.NaN).toFixed(0);
+    expect(text).toContain(`it carries ${moment} g mm of arch`);
+    expect(text).toContain('Let go it curls by itself: joint 1');
+    // a link alone has no joints to let go
+    await page.keyboard.press('2');
+    expect(await page.getByRole('button', { name: 'Let go' }).isDisabled()).toBe(true);
+    expect(await bend(page).locator('output').count()).toBe(0);
+  });
+});
