@@ -28,7 +28,7 @@ const descriptionOf = (field: Locator) =>
       .trim(),
   );
 
-const headline = (page: Page) => textOf(page.getByRole('status'));
+const headline = (page: Page) => textOf(page.locator('.headline[role="status"]'));
 const group = (page: Page, name: RegExp | string) => page.getByRole('group', { name });
 
 /** The floats of a design as the pipeline gives them here, without a page. */
@@ -284,9 +284,8 @@ describe('A number that is changed', () => {
     expect(await height.inputValue()).toBe('48.5');
     await page.getByRole('button', { name: 'Less height' }).hover();
     await page.mouse.down();
-    await page.waitForTimeout(900);
+    await expect.poll(async () => Number(await height.inputValue()), { timeout: 5000 }).toBeLessThan(48);
     await page.mouse.up();
-    expect(Number(await height.inputValue())).toBeLessThan(48);
     await page.getByRole('button', { name: /^Undo height/ }).click();
     expect(await height.inputValue()).toBe('48.5');
   });

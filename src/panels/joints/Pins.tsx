@@ -86,7 +86,7 @@ function PinDrawing({ jointed, pins, length }: Omit<PinLoadsProps, 'folded'>) {
       })}
       {times > 1 && (
         <text className="side" x={across(0)} y={LABEL_PX}>
-          {formatNumber(times, { digits: 0 })} times as much
+          drawn {formatNumber(times, { digits: 0 })} times as much
         </text>
       )}
     </svg>
