@@ -41,7 +41,8 @@ export function hingesOf(joints: readonly Joint[], links: readonly LinkSpec[]): 
 function pinHinge(hinge: PinHinge, fore: LinkSpec, aft: LinkSpec): Hinge {
   const { pin, bore, wire } = hinge;
   // an eye of the link that holds the pin moves with it and gives way to nothing
-  const holding = hinge.eyes.filter((eye) => eye.in !== pin.heldBy).map(({ z }) => z);
+  const given = hinge.eyes.filter((eye) => eye.in !== pin.heldBy);
+  const holding = (given.length > 0 ? given : hinge.eyes).map(({ z }) => z);
   const middle = (Math.min(...holding) + Math.max(...holding)) / 2;
   const [holder, opens] = pin.heldBy === 'fore' ? [fore, 'aft'] : [aft, 'fore'];
   const slots = holder.slots.filter((slot) => slot.opens === opens);

@@ -11,6 +11,7 @@ import {
 import { useAnswers } from '../../engine/answers.ts';
 import { useAmounts } from '../../view/amounts.ts';
 import { useView } from '../../view/view.ts';
+import { FoldCurve } from './FoldCurve.tsx';
 import { pinLine } from './pin-drawing.ts';
 
 /** What each pin carries while the bait is held straight, whether it curls let go, and how it heels folded. */
@@ -48,6 +49,7 @@ const PinLoads = memo(({ jointed, folded, pins, length }: PinLoadsProps) => {
       </ul>
       <p>{looseWords(jointed)}</p>
       <p>{foldedWords(folded)} “Fold” and “Let go” over the tub show it.</p>
+      <FoldCurve folded={folded} />
     </div>
   );
 });

@@ -14,7 +14,7 @@ export const FallCurve = memo(({ sinking, drop }: { readonly sinking: Sinking; r
       <path className="axis" d={`M${left} ${top}V${bottom}H${right}`} />
       {MARKS.map(({ depth, text }) => (
         <g key={text}>
-          <path className="depth" d={`M${left} ${down(depth)}H${right}`} />
+          <path className="depth-line" d={`M${left} ${down(depth)}H${right}`} />
           <text x={left - 6} y={down(depth) + 4} className="depth">
             {text}
           </text>
