@@ -10,6 +10,7 @@ const METRIC = amountsIn('mm-g');
 /** Less than a scale shows, and less than the film of the water holds on a pin: as good as nothing. */
 const NO_LOAD_G: Gram = 0.05;
 const NO_MOMENT: GramMm = 1;
+const NOTHING = 'next to nothing';
 /** Less than a maker sees. */
 const NO_TURN: Radian = radianFromDegree(0.1);
 const NO_YAW: Radian = radianFromDegree(1);
@@ -26,8 +27,24 @@ export function pinLoadWords({ shear, moment, twist }: PinLoad, amounts: Amounts
     ...(Math.abs(moment) < NO_MOMENT ? [] : [`${gramMm(moment)} of ${moment > 0 ? 'sag' : 'arch'}`]),
     ...(Math.abs(twist) < NO_MOMENT ? [] : [`${gramMm(twist)} of twist`]),
   ];
-  return parts.length === 0 ? 'next to nothing' : listed(parts);
+  return parts.length === 0 ? NOTHING : listed(parts);
 }
+
+/** How a joint stands held straight: how far it gives, what it carries, and what it leans on with that. */
+export function jointWords(joint: JointRest, amounts: Amounts = METRIC): string {
+  const carried = pinLoadWords(joint.load, amounts);
+  const against = carried === NOTHING ? [] : joint.stops.map((stop) => STOPS[stop]);
+  const leans = against.length === 0 ? '' : `, against ${listed(against)}`;
+  return `${postureWords(joint)}; it carries ${carried}${leans}`;
+}
+
+const STOPS: Readonly<Record<JointRest['stops'][number], string>> = {
+  loops: 'the pin in its loops',
+  'slot floor': 'the floor of its slot',
+  'slot roof': 'the roof of its slot',
+  port: 'its stop to port',
+  starboard: 'its stop to starboard',
+};
 
 /** How the play of a joint shows: `sags 1.2°, leans 0.5° to port`, or `straight`. */
 export function postureWords({ sag, lean }: Pick<JointRest, 'sag' | 'lean'>): string {

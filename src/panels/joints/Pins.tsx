@@ -1,13 +1,5 @@
 import { memo } from 'react';
-import {
-  type Assembled,
-  type Folded,
-  foldedWords,
-  formatNumber,
-  looseWords,
-  pinLoadWords,
-  postureWords,
-} from '../../../sim/index.ts';
+import { type Assembled, type Folded, foldedWords, formatNumber, jointWords, looseWords } from '../../../sim/index.ts';
 import { useAnswers } from '../../engine/answers.ts';
 import { useAmounts } from '../../view/amounts.ts';
 import { useView } from '../../view/view.ts';
@@ -43,7 +35,7 @@ const PinLoads = memo(({ jointed, folded, pins, length }: PinLoadsProps) => {
           // joints have no name but their number
           // biome-ignore lint/suspicious/noArrayIndexKey: as above
           <li key={j}>
-            Joint {j + 1}, held straight: {postureWords(joint)}; it carries {pinLoadWords(joint.load, amounts)}.
+            Joint {j + 1}, held straight: {jointWords(joint, amounts)}.
           </li>
         ))}
       </ul>

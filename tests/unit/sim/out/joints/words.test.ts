@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { foldedWords, looseWords, pinLoadWords, postureWords } from '../../../../../sim/out/joints/words.ts';
+import {
+  foldedWords,
+  jointWords,
+  looseWords,
+  pinLoadWords,
+  postureWords,
+} from '../../../../../sim/out/joints/words.ts';
 import { amountsIn } from '../../../../../sim/units/amounts.ts';
 import { makeAssembly, makeFolded, makeJointed, makeJointRest } from '../../../../support/make-checked-bait.ts';
 
@@ -24,6 +30,15 @@ test('a joint that gives within its play sags or arches, and leans to a side', (
   expect(postureWords({ sag: 0, lean: 0 })).toBe('straight');
   expect(postureWords({ sag: 2.1 * DEGREE, lean: 0 })).toBe('sags 2.1°');
   expect(postureWords({ sag: -7.2 * DEGREE, lean: -0.5 * DEGREE })).toBe('arches 7.2°, leans 0.5° to port');
+});
+
+test('a joint tells what it leans on only where it carries something', () => {
+  const joint = makeJointRest({ sag: 0.02, stops: ['loops', 'slot floor'] });
+  expect(jointWords(joint)).toBe('sags 1.1°; it carries next to nothing');
+  const loaded = { ...joint, load: { shear: -0.2, moment: 0, twist: 0 } };
+  expect(jointWords(loaded)).toBe(
+    'sags 1.1°; it carries 0.20 g holding the fore link up, against the pin in its loops and the floor of its slot',
+  );
 });
 
 describe('a bait that is let go', () => {
