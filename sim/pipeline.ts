@@ -60,7 +60,7 @@ export interface Pipeline {
 
 /**
  * The recipe: design → setup, water, hull → links → hardware → sound → for each link mesh, solid, wetted, ledger,
- * float → assembled → sinking → target → walls → warnings; then, at full detail, what takes longer: for each link its plan and
+ * float → assembled → sinking → target → walls → warnings; then, at full detail, what takes longer: for each link how it sinks, its plan and
  * what it forgives → ballast → planned → reach → jointed, folded; for each link and for the whole accuracy, attitudes and roll → all warnings. Each stage takes the parts it reads and no more, and remembers one call.
  */
 export function createPipeline(): Pipeline {
@@ -178,9 +178,6 @@ export function createPipeline(): Pipeline {
     const fall = bait.fall(trees, ledgers, allHung, water, timed);
     const assembledSinking = bait.sinking(fall, assembled);
     yield { name: 'assembledSinking', link: null, outcome: assembledSinking };
-    for (const [index, { link, float }] of made.entries()) {
-      yield { name: 'sinking', link: index, outcome: link.sinking(fall, float, ok(index)) };
-    }
     const [wanted, wantedOfLinks] = [chosen((s) => s.target), chosen((s) => s.linkTargets)];
     const target = bait.target(wanted, wantedOfLinks, links, length, wetted, floats, assembled, fall, assembledSinking);
     yield { name: 'target', link: null, outcome: target };
@@ -200,6 +197,9 @@ export function createPipeline(): Pipeline {
     yield { name: 'warnings', link: null, outcome: warnings };
     if (request.detail === 'drag') return;
 
+    for (const [index, { link, float }] of made.entries()) {
+      yield { name: 'sinking', link: index, outcome: link.sinking(fall, float, ok(index)) };
+    }
     const baitParts = bait.baitParts(
       hull,
       read((d) => d.wood),

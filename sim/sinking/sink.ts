@@ -63,8 +63,8 @@ export interface SinkParts {
 const METRE: Mm = 1000;
 /** A fall is drawn through this many points. */
 const POINTS = 40;
-/** Turns of less than this are none. */
-const STILL_RAD = 1e-6;
+/** Turns of less than this are none: a thousandth of a degree. */
+const STILL_RAD = 2e-5;
 const MOST_TURNS = 60;
 
 /** How a body falls; null where it floats or hangs. float: how it rests, from which it turns into its fall. */

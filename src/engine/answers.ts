@@ -180,7 +180,7 @@ const BAIT_LATER = [
   'folded',
   'whatIfs',
 ] as const;
-const LINK_LATER = ['accuracy', 'attitudes', 'roll', 'plan', 'forgiveness', 'cures'] as const;
+const LINK_LATER = ['sinking', 'accuracy', 'attitudes', 'roll', 'plan', 'forgiveness', 'cures'] as const;
 
 function nextLastGood(before: LastGood, { bait, links }: Run): LastGood {
   const whole =

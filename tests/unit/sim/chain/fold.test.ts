@@ -49,3 +49,29 @@ test('a tender bait with a heavy sag goes over when it turns right round', () =>
   expect(starboard.rollsFrom).not.toBeNull();
   expect(Math.abs(starboard.most.heel)).toBeGreaterThan(30 * DEGREE);
 });
+
+test('a bait that is not alike to either side is folded to both for itself, and one that is has two mirror images', () => {
+  const { chain, start } = baitOf([1, -1]);
+  const reach = [{ port: 30 * DEGREE, starboard: 30 * DEGREE }];
+  const { port, starboard } = foldBait(chain, start, reach);
+  starboard.points.forEach(({ bait }, k) => {
+    const held = holdAt(chain, start, [-k * 3 * DEGREE], null);
+    const image = port.points[k].bait;
+    held.ground.poses.forEach((pose, i) => {
+      for (const axis of ['x', 'y', 'z', 'origin'] as const) {
+        // within what its play leaves open, come to from one side or the other
+        for (const n of [0, 1, 2]) expect(Math.abs(image.poses[i][axis][n] - pose[axis][n])).toBeLessThan(0.02);
+      }
+    });
+    expect(image.joints[0].yaw).toBeCloseTo(-bait.joints[0].yaw, 12);
+  });
+  // lead to one side in one link only
+  const bodies = chain.bodies.map((body, i) => ({ ...body, centre: [body.centre[0], i === 0 ? 0.5 : 0, -8] as const }));
+  const uneven = { ...chain, bodies };
+  const leaning = floatBody(rigidOf(uneven));
+  const both = foldBait(uneven, leaning, reach);
+  expect(Math.abs(both.port.most.heel + both.starboard.most.heel)).toBeGreaterThan(0.02);
+  const held = holdAt(uneven, leaning, [-30 * DEGREE], null);
+  const end = both.port.points.at(-1)?.bait.links[0].heel ?? Number.NaN;
+  expect(end).toBeCloseTo(Math.atan2(-held.ground.poses[0].y[2], held.ground.poses[0].z[2]), 2);
+});

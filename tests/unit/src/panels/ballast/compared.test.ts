@@ -7,8 +7,8 @@ import { answersOf } from '../../../../support/worked-bait.ts';
 const PLAIN = makeDesignFile();
 const [SETUP] = PLAIN.setups;
 const FILE = { ...PLAIN, setups: [SETUP, { ...SETUP, name: 'second', holes: [] }] } as typeof PLAIN;
-const first = answersOf(FILE, { detail: 'drag' }) as LastGood;
-const second = answersOf(FILE, { setup: 'second', detail: 'drag' }) as LastGood;
+const first = answersOf(FILE) as LastGood;
+const second = answersOf(FILE, { setup: 'second' }) as LastGood;
 
 test('Two setups of one bait are compared, what is looked at first', () => {
   const comparison = comparedAt(first, second, 'second');
@@ -25,7 +25,6 @@ test('Nothing is compared while one of them is not there, is another one, or is 
   expect(comparedAt(first, { ...second, links: [] }, 'second')).toBeNull();
   const longer = answersOf({ ...makeDesignFile({ pieces: 3 }), setups: FILE.setups } as typeof PLAIN, {
     setup: 'second',
-    detail: 'drag',
   }) as LastGood;
   expect(comparedAt(first, longer, 'second')).toBeNull();
 });
