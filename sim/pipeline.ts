@@ -176,9 +176,11 @@ export function createPipeline(): Pipeline {
     yield { name: 'drop', link: null, outcome: drop };
     const timed = part(drop, 'drop', (fit) => (fit?.kind === 'fitted' ? fit.timed : null));
     const fall = bait.fall(trees, ledgers, allHung, water, timed);
-    const assembledSinking = bait.sinking(fall, assembled);
-    yield { name: 'assembledSinking', link: null, outcome: assembledSinking };
     const [wanted, wantedOfLinks] = [chosen((s) => s.target), chosen((s) => s.linkTargets)];
+    // a fall takes as long as all the rest of a drag: only where a speed is aimed at is it asked for then
+    const isAsked = request.detail === 'full' || (wanted.status === 'ok' && wanted.value.kind === 'sink');
+    const assembledSinking = isAsked ? bait.sinking(fall, assembled) : ok(null);
+    if (isAsked) yield { name: 'assembledSinking', link: null, outcome: assembledSinking };
     const target = bait.target(wanted, wantedOfLinks, links, length, wetted, floats, assembled, fall, assembledSinking);
     yield { name: 'target', link: null, outcome: target };
     const walls = bait.walls(hull, fixed, links);

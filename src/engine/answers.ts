@@ -170,6 +170,7 @@ const WITH_PICTURE = ['walls'] as const;
 const LINK_PARTS = ['mesh', 'solid', 'wetted', 'ledger', 'float'] as const;
 /** What comes after the picture. */
 const BAIT_LATER = [
+  'assembledSinking',
   'assembledAccuracy',
   'assembledAttitudes',
   'assembledRoll',

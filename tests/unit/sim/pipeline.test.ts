@@ -36,9 +36,15 @@ describe('the recipe', () => {
       ...['design', 'setup', 'water', 'hull', 'links', 'hardware', 'sound'],
       ...link(0),
       ...link(1),
-      ...['assembled', 'drop', 'assembledSinking'],
-      ...['target', 'walls', 'warnings'],
+      ...['assembled', 'drop', 'target', 'walls', 'warnings'],
     ]);
+  });
+
+  test('works out a fall while a number is dragged only where a speed is aimed at', () => {
+    const aimed = { ...PLAIN_DESIGN, setups: [{ ...PLAIN_DESIGN.setups[0], target: { sink_mm_s: 80 } }] };
+    const told = [...createPipeline().steps(aimed, FIRST)].map(nameOf);
+    expect(told).toContain('assembledSinking');
+    expect(told.indexOf('assembledSinking')).toBeLessThan(told.indexOf('target'));
   });
 
   test('at full detail goes on, when all else is told, to a plan of ballast, accuracy, other attitudes and roll', () => {
@@ -173,7 +179,6 @@ describe('a design that cannot be', () => {
       'sound',
       'assembled',
       'drop',
-      'assembledSinking',
       'target',
       'walls',
       'warnings',
