@@ -70,6 +70,7 @@ export { compareJson } from './out/compare/json.ts';
 export { compareReport } from './out/compare/report.ts';
 export { benchWords, changeWords } from './out/compare/words.ts';
 export { fileNamePart } from './out/file-name.ts';
+export { foldedAt, foldFault } from './out/joints/folded-at.ts';
 export { foldedWords, jointWords, looseWords } from './out/joints/words.ts';
 export { dropWords, humpWords, restWords, wayUpWords } from './out/other-rest.ts';
 export { meetingWords, playWords, spanWords, swingWords, touchWords, wholeLines } from './out/reach-words.ts';
@@ -112,6 +113,7 @@ export {
   MM_PER_INCH,
   mmFromInch,
   ounceFromGram,
+  radianFromDegree,
 } from './units/convert.ts';
 export {
   formatAngle,

@@ -1,4 +1,5 @@
 import type { Aim } from '../ballast/target.ts';
+import type { Assembly } from '../chain/assemble.ts';
 import type { Accuracy } from '../hydro/accuracy.ts';
 import { type Attitudes, shareError } from '../hydro/attitudes.ts';
 import type { Film } from '../hydro/film.ts';
@@ -12,7 +13,7 @@ import type { Warning } from '../warnings.ts';
 import { type LinkBallastJson, linkBallastJson, type WhatIfJson, whatIfJson } from './ballast/json.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
 import { type FloatJson, floatJson } from './float-json.ts';
-import { type JointedJson, jointedJson } from './joints/json.ts';
+import { type AssemblyJson, assemblyJson, type JointedJson, jointedJson } from './joints/json.ts';
 import { type ReachJson, reachJson } from './reach-json.ts';
 import { type BaitRollJson, baitRollJson, type LinkRollJson, linkRollJson } from './roll/json.ts';
 import { type DropJson, dropJson, type SinkingJson, sinkingJson } from './sinking/json.ts';
@@ -55,6 +56,8 @@ export interface CheckJson {
   readonly warnings: readonly WarningJson[];
   /** What becomes of the setup when one thing is different. */
   readonly what_ifs: readonly WhatIfJson[];
+  /** How it rests with its joints held where they were asked to be; null: nothing was asked. */
+  readonly folded_at: AssemblyJson | null;
 }
 
 /** A link alone. */
@@ -163,7 +166,7 @@ export interface PinJson {
 }
 
 /** All answers about a bait as plain JSON values, keys in the order that readers know. */
-export function checkJson(bait: CheckedBait): CheckJson {
+export function checkJson(bait: CheckedBait, folded: Assembly | null = null): CheckJson {
   const { density, temperature, salinity } = bait.water;
   return {
     design: bait.design.name,
@@ -190,6 +193,7 @@ export function checkJson(bait: CheckedBait): CheckJson {
     drop: bait.drop && dropJson(bait.drop),
     warnings: bait.warnings.map(warningJson),
     what_ifs: bait.whatIfs.map(whatIfJson),
+    folded_at: folded && assemblyJson(folded),
   };
 }
 

@@ -1,3 +1,4 @@
+import type { Assembly } from '../chain/assemble.ts';
 import type { Accuracy, Digits } from '../hydro/accuracy.ts';
 import type { Attitudes } from '../hydro/attitudes.ts';
 import type { Film } from '../hydro/film.ts';
@@ -17,6 +18,7 @@ import {
 } from '../units/format.ts';
 import { planWords, whatIfWords } from './ballast/words.ts';
 import type { CheckedBait, CheckedLink } from './checked-bait.ts';
+import { foldedAtLines } from './joints/folded-at.ts';
 import { jointLines } from './joints/report.ts';
 import { dropWords, humpWords, restWords } from './other-rest.ts';
 import { reachLines } from './reach-words.ts';
@@ -30,7 +32,7 @@ import { baitVerdict, linkVerdict } from './verdict.ts';
  * The answers about a bait as text for a terminal or a notebook: the whole bait, each link with the ledger of its
  * weight, how far its joints swing, what hangs, warnings, targets, and how far to trust it. Millimetres, grams, degrees.
  */
-export function checkReport(bait: CheckedBait): string {
+export function checkReport(bait: CheckedBait, folded: Assembly | null = null): string {
   const blocks = [
     titleBlock(bait),
     ['Whole bait, held straight', ...indented(baitLines(bait))],
@@ -38,7 +40,12 @@ export function checkReport(bait: CheckedBait): string {
     ...(bait.reach.joints.length === 0 ? [] : [['Swing', ...indented(reachLines(bait.reach))]]),
     ...(bait.jointed === null || bait.folded === null
       ? []
-      : [['Pins', ...indented(jointLines(bait.jointed, bait.folded))]]),
+      : [
+          [
+            'Pins',
+            ...indented([...jointLines(bait.jointed, bait.folded), ...(folded ? foldedAtLines(bait, folded) : [])]),
+          ],
+        ]),
     ['Other ways it can rest', ...indented(otherLines(bait))],
     ['Hung', ...indented(hungLines(bait))],
     ['Warnings', ...indented(warningLines(bait))],

@@ -18,6 +18,8 @@ export type Request =
       readonly design: string;
       /** null: the first. */
       readonly setup: string | null;
+      /** Degrees of each joint, to starboard positive; null: it is not asked to be folded. */
+      readonly fold: readonly number[] | null;
       readonly json: boolean;
       readonly strict: boolean;
     }
@@ -60,7 +62,7 @@ export function readArguments(words: readonly string[]): Request {
   const design = onlyDesign(first, given.positions);
   const setup = given.values.setup ?? null;
   const [json, strict] = [given.switches.has('json'), given.switches.has('strict')];
-  if (first === 'check') return { command: 'check', design, setup, json, strict };
+  if (first === 'check') return { command: 'check', design, setup, fold: foldOf(given.values.fold), json, strict };
   if (first === 'ballast') {
     return { command: 'ballast', design, setup, json, strict, write: given.values.write ?? null };
   }
@@ -69,6 +71,14 @@ export function readArguments(words: readonly string[]): Request {
   if (!given.switches.has('solids')) throw misuse('say what to export: --solids', first);
   if (given.values.out === undefined) throw misuse('--out DIR is wanted: the folder to write to', first);
   return { command: 'export', design, setup, out: given.values.out };
+}
+
+/** Angles with a comma between them, in degrees. */
+function foldOf(given: string | undefined): readonly number[] | null {
+  if (given === undefined) return null;
+  const angles = given.split(',').map((angle) => (angle.trim() === '' ? Number.NaN : Number(angle)));
+  if (angles.every(Number.isFinite)) return angles;
+  throw misuse(`--fold wants an angle in degrees for each joint, such as --fold=-20,15, got ${quoted(given)}`, 'check');
 }
 
 /** Two names with a comma between them; `\\,` is a comma that belongs to a name. */

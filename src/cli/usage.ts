@@ -16,10 +16,14 @@ const SETUP: OptionUsage = { value: 'NAME', says: "one of the design's setups; t
 
 export const COMMANDS = {
   check: {
-    line: 'check DESIGN [--setup NAME] [--json] [--strict]',
+    line: 'check DESIGN [--setup NAME] [--fold=DEG,DEG] [--json] [--strict]',
     says: 'how every link and the whole bait float, with the weight behind it',
     options: {
       setup: SETUP,
+      fold: {
+        value: 'DEG,DEG',
+        says: 'how it lies folded: an angle for each joint, to port negative, as in --fold=-20,15',
+      },
       json: { value: null, says: 'the same answers as JSON, for other programs' },
       strict: { value: null, says: 'end with 1 when the setup misses its target' },
     },

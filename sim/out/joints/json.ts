@@ -51,7 +51,7 @@ export function jointedJson({ straight, loose, yawCurve, friction }: Assembled, 
   };
 }
 
-function assemblyJson({ links, joints, converged }: Assembly): AssemblyJson {
+export function assemblyJson({ links, joints, converged }: Assembly): AssemblyJson {
   return {
     links: links.map(({ up, offset, trim, heel }) => ({
       up,

@@ -118,6 +118,7 @@ function gramMm(moment: GramMm): string {
   return `${formatNumber(size, { digits: size < 10 ? 1 : 0 })} g mm`;
 }
 
-function listed(parts: readonly string[]): string {
+/** `a, b and c`. */
+export function listed(parts: readonly string[]): string {
   return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }

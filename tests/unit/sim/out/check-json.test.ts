@@ -37,7 +37,11 @@ const OTHER_KEYS = ['hump_back_g_mm', 'starts_percent', 'starts_error_percent', 
 describe('the keys of check --json', () => {
   const [head] = JSON_BAIT.links;
   test.each<[place: string, object: object | null | undefined, keys: readonly string[]]>([
-    ['the whole', JSON_BAIT, ['design', 'setup', 'water', 'links', 'assembled', 'drop', 'warnings', 'what_ifs']],
+    [
+      'the whole',
+      JSON_BAIT,
+      [...['design', 'setup', 'water', 'links', 'assembled', 'drop', 'warnings', 'what_ifs'], 'folded_at'],
+    ],
     ['water', JSON_BAIT.water, ['density_g_mm3', 'temperature_c', 'salinity_g_kg']],
     [
       'a link',

@@ -4,7 +4,7 @@ import { Refusal } from '../../../../src/cli/exit.ts';
 
 const BALLAST = { command: 'ballast', design: 'shad.json', setup: null, json: false, strict: false, write: null };
 const COMPARE = { command: 'compare', design: 'shad.json', setups: ['topwater', 'slow-sink'], json: false };
-const CHECK = { command: 'check', design: 'shad.json', setup: null, json: false, strict: false } as const;
+const CHECK = { command: 'check', design: 'shad.json', setup: null, fold: null, json: false, strict: false } as const;
 
 describe('what a maker types', () => {
   test.each([
@@ -14,6 +14,8 @@ describe('what a maker types', () => {
     ['check shad.json --setup=topwater', { ...CHECK, setup: 'topwater' }],
     ['check shad.json --setup=--odd', { ...CHECK, setup: '--odd' }],
     ['check shad.json --setup -1g', { ...CHECK, setup: '-1g' }],
+    ['check shad.json --fold=-20,15.5', { ...CHECK, fold: [-20, 15.5] }],
+    ['check shad.json --fold 30', { ...CHECK, fold: [30] }],
     ['check -', { ...CHECK, design: '-' }],
     ['check --json -- --shad.json', { ...CHECK, json: true, design: '--shad.json' }],
     ['export shad.json --out dir --solids', { command: 'export', design: 'shad.json', setup: null, out: 'dir' }],
@@ -35,6 +37,15 @@ describe('what a maker types', () => {
     expect(readArguments(line.split(' '))).toEqual(wanted);
   });
 });
+
+test.each(['x', '20,', '1,,2', 'NaN', 'Infinity'])(
+  'a fold of %j is no list of angles, and is refused with one',
+  (fold) => {
+    expect(() => readArguments(['check', 'shad.json', `--fold=${fold}`])).toThrow(
+      /wants an angle in degrees for each joint, such as --fold=-20,15/,
+    );
+  },
+);
 
 describe('two setups to compare', () => {
   const setupsOf = (names: string) => readArguments(['compare', 'shad.json', '--setups', names]);
@@ -80,15 +91,15 @@ describe('what makes no sense is refused with what is allowed', () => {
     ['--json check', 'floatwright: a command comes first, got "--json" (see floatwright --help)'],
     [
       'check',
-      'floatwright check: a DESIGN is wanted: a design file, or - for standard input (usage: floatwright check DESIGN [--setup NAME] [--json] [--strict])',
+      'floatwright check: a DESIGN is wanted: a design file, or - for standard input (usage: floatwright check DESIGN [--setup NAME] [--fold=DEG,DEG] [--json] [--strict])',
     ],
     [
       'check a.json b.json',
-      'floatwright check: one DESIGN at a time, got "a.json" and "b.json" (usage: floatwright check DESIGN [--setup NAME] [--json] [--strict])',
+      'floatwright check: one DESIGN at a time, got "a.json" and "b.json" (usage: floatwright check DESIGN [--setup NAME] [--fold=DEG,DEG] [--json] [--strict])',
     ],
     [
       'check a.json --jsn',
-      'floatwright check: unknown option "--jsn", known: --setup NAME, --json, --strict (usage: floatwright check DESIGN [--setup NAME] [--json] [--strict])',
+      'floatwright check: unknown option "--jsn", known: --setup NAME, --fold DEG,DEG, --json, --strict (usage: floatwright check DESIGN [--setup NAME] [--fold=DEG,DEG] [--json] [--strict])',
     ],
   ])('floatwright %s', (line, reason) => {
     expect(() => readArguments(line === '' ? [] : line.split(' '))).toThrow(new Refusal([reason]));

@@ -324,7 +324,7 @@ describe('sums', () => {
 test('help names every command that works, on standard output', async () => {
   const { code, printed, complaints } = await runOn('', '--help');
   expect({ code, complaints }).toEqual({ code: 0, complaints: [] });
-  expect(printed).toContain('floatwright check DESIGN [--setup NAME] [--json] [--strict]');
+  expect(printed).toContain('floatwright check DESIGN [--setup NAME] [--fold=DEG,DEG] [--json] [--strict]');
   expect(printed).toContain('floatwright ballast DESIGN [--setup NAME] [--json] [--strict] [--write FILE]');
   expect(printed).toContain('floatwright compare DESIGN --setups A,B [--json]');
   expect(printed).toContain('two names; a comma in a name is written \\,');
