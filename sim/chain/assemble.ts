@@ -78,6 +78,8 @@ const TOUCHING = 1e-3;
 const LEVEL_MM: Mm = 1e-4;
 /** So far off straight, of what it reaches, before it is let go. */
 const NUDGE: Radian = 0.03;
+/** It begins no nearer to a stop than that, of what it reaches to both sides. */
+const CLEAR_OF_STOP = 0.02;
 /** Walls of the second round: soft enough to leave them, hard enough not to push the bait about. */
 export const SOFT_AGAIN = 1e-3;
 
@@ -123,7 +125,9 @@ export function assemble(chain: Chain, start: ChainStart, reach: readonly YawRan
     if (at < 0) return joint;
     const { port, starboard } = reach[j];
     const wanted = joint.yaw + sign * curve.mode[at] * NUDGE;
-    return { ...joint, yaw: Math.min(0.5 * starboard, Math.max(-0.5 * port, wanted)) };
+    // clear of its stops, of which one may be where it is straight
+    const off = CLEAR_OF_STOP * (port + starboard);
+    return { ...joint, yaw: Math.min(starboard - off, Math.max(off - port, wanted)) };
   });
   const loose = settle(chain, { ...eased, joints }, reach, start.offset !== null, SOFT_AGAIN);
   return { ...shared, loose: assemblyOf(chain, loose, reach, start), yawCurve: curve.value };

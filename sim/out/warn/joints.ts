@@ -16,7 +16,24 @@ const LOADED: GramMm = 5;
 /** What the joints do that the maker does not mean: roll when folded, curl by themselves, sag to the end of their play. */
 export function jointWarnings(parts: WarnParts, jointed: Assembled | null, folded: Folded | null): readonly Warning[] {
   if (jointed === null || folded === null) return [];
-  return [...rollWarnings(folded), ...curlWarnings(jointed), ...sagWarnings(parts, jointed)];
+  return [
+    ...unsettledWarnings(jointed, folded),
+    ...rollWarnings(folded),
+    ...curlWarnings(jointed),
+    ...sagWarnings(parts, jointed),
+  ];
+}
+
+/** Sums that did not come to an end are told, and not believed. */
+function unsettledWarnings({ straight, loose }: Assembled, { port, starboard }: Folded): readonly Warning[] {
+  const rests = [
+    straight,
+    ...(loose ? [loose] : []),
+    ...[port, starboard].flatMap((way) => way.points.map(({ bait }) => bait)),
+  ];
+  if (rests.every(({ converged }) => converged)) return [];
+  const text = 'The sums did not settle for the bait on its joints: what is said of its pins and folds is rough.';
+  return [{ ...WORDS_ALONE, code: 'not-settled', where: WHOLE_BAIT, text }];
 }
 
 function rollWarnings(folded: Folded): readonly Warning[] {

@@ -74,6 +74,18 @@ describe('two links that would each dip their tail, and their nose', () => {
     }
   });
 
+  test('curl the one way that is left where the joint stops where it is straight', () => {
+    for (const reach of [
+      { port: 0, starboard: 20 * DEGREE },
+      { port: 20 * DEGREE, starboard: 0 },
+    ]) {
+      const { loose } = assembled(chain, reach);
+      expect(loose?.converged).toBe(true);
+      const yaw = loose?.joints[0].yaw ?? Number.NaN;
+      expect(yaw / (reach.starboard - reach.port)).toBeCloseTo(1, 4);
+    }
+  });
+
   test('sag by their play when that is held, not more', () => {
     const { straight } = assembled(boxChain(links([shift, -shift]), PLAY));
     expect(straight.joints[0].sag).toBeCloseTo(0.4 / 10, 6);

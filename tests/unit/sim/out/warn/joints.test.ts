@@ -21,6 +21,11 @@ test('a bait that stays straight and upright, or has no joint, is not warned of'
   expect(jointWarnings(PARTS, null, null)).toEqual([]);
 });
 
+test('a bait whose joints the sums did not settle for is warned of first', () => {
+  const loose = makeAssembly({ converged: false });
+  expect(jointWarnings(PARTS, makeJointed({ loose }), makeFolded())[0]).toMatchObject({ code: 'not-settled' });
+});
+
 test('a bait that rolls when it is folded comes first, with how far it lies over', () => {
   const [rolls, curls] = jointWarnings(PARTS, curling(40, 18), makeFolded(0.7));
   expect(rolls).toMatchObject({ code: 'rolls-folded', where: 'the whole bait', unit: 'deg' });
