@@ -162,7 +162,7 @@ describe('a bad command line ends with 2 and says what is allowed', () => {
     [['ballast', '-', '--write', 'plain.json'], /^plain\.json: is there already/],
     [['check'], /a DESIGN is wanted/],
     [['check', '-', '-'], /one DESIGN at a time/],
-    [['check', '-', '--jason'], /unknown option "--jason", known: --setup NAME, --json, --strict/],
+    [['check', '-', '--jason'], /unknown option "--jason", known: --setup NAME, --fold DEG,DEG, --json, --strict/],
     [['check', '-', '--setup', 'ice'], /^--setup: the design has no setup "ice" \(choose one of "still pond"\)/],
     [['sums', '-', '--link', 'fin'], /^--link: the design has no link "fin" \(choose one of "head", "tail"\)/],
     [['sums', '-', '--setup', 'ice'], /^--setup: the design has no setup "ice" \(choose one of "still pond"\)/],

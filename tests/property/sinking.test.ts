@@ -4,6 +4,7 @@ import type { DesignFile, SetupEntry } from '../../sim/design/file.ts';
 import type { FloatingBody } from '../../sim/hydro/body.ts';
 import { totalsOf } from '../../sim/hydro/body.ts';
 import { floatBody } from '../../sim/hydro/float.ts';
+import { createPipeline } from '../../sim/pipeline.ts';
 import { type Sinking, sinkBody } from '../../sim/sinking/sink.ts';
 import { arbitraryBody, number } from '../support/arbitrary-body.ts';
 import { arbitraryDesignFile } from '../support/arbitrary-design.ts';
@@ -83,17 +84,29 @@ function askedToSink(): fc.Arbitrary<DesignFile> {
     .filter((file) => soundIssuesOf(file).length === 0);
 }
 
+/** How the whole bait and each of its links fall, without what takes longer. */
+function fallsOf(file: DesignFile): readonly (Sinking | null)[] {
+  const falls: (Sinking | null)[] = [];
+  for (const { name, outcome } of createPipeline().steps(file, { setup: null, detail: 'full' })) {
+    if (name === 'plan') break;
+    if ((name === 'sinking' || name === 'assembledSinking') && outcome.status === 'ok') falls.push(outcome.value);
+  }
+  return falls;
+}
+
 test('a random bait asked to sink has aims in order, and numbers that are numbers', () => {
   fc.assert(
     fc.property(askedToSink(), (file) => {
       const { bait, links } = answersOf(file, { detail: 'drag' });
-      const { target, assembledSinking, drop } = bait;
+      const { target, drop } = bait;
       const wanted = target.links.reduce((sum, { netWet }) => sum + (netWet ?? Number.NaN), 0);
       expect(target.assembled.netWet).toBeGreaterThan(0);
       // a link's own speed may ask for more than the whole bait is to weigh
       expect(Math.abs(wanted - (target.assembled.netWet ?? 0))).toBeLessThan(links.length === 1 ? 1e3 : 1e-9);
       expect(drop).not.toBeNull();
-      for (const sinking of [assembledSinking, ...links.map((link) => link.sinking)]) {
+      const falls = fallsOf(file);
+      expect(falls).toHaveLength(links.length + 1);
+      for (const sinking of falls) {
         if (sinking === null) continue;
         const { curve, shares, ...rest } = sinking;
         const numbers = JSON.stringify([rest, curve, shares]);
