@@ -16,7 +16,7 @@ import { ok } from './flow/outcome.ts';
 import { isSame, share } from './flow/share.ts';
 import { bodyOf } from './hydro/bait-body.ts';
 import type { Float } from './hydro/float.ts';
-import { linkTree } from './hydro/link-tree.ts';
+import { linkTrees } from './hydro/link-tree.ts';
 import { createPipeline, type Pipeline, type Request } from './pipeline.ts';
 import type { Sinking } from './sinking/sink.ts';
 import type { BaitAnswers, LinkAnswers, Step } from './steps.ts';
@@ -318,7 +318,7 @@ function linkPartsOf({ design, setup, links, made, hardware, target }: Floated):
       link: design.links[i],
       solid,
       wetted,
-      trees: { skin: linkTree(wetted.mesh), fins: fins.map(({ mesh }) => linkTree(mesh)) },
+      trees: linkTrees(wetted.mesh, fins),
       hardware: {
         eyes: own(hardware.eyes),
         pins: own(hardware.pins),

@@ -8,7 +8,7 @@ export type { LinkPlan, Obstacle } from './ballast/plan.ts';
 export type { SettledPlan } from './ballast/settle.ts';
 export type { Aim, TargetCheck } from './ballast/target.ts';
 export type { BallastPlan } from './ballast/whole.ts';
-export type { Assembled, Assembly, JointRest } from './chain/assemble.ts';
+export { type Assembled, type Assembly, type JointRest, mostHeel } from './chain/assemble.ts';
 export type { Folded, FoldPoint, FoldWay } from './chain/fold.ts';
 export type { Pose as LinkPose } from './chain/pose.ts';
 export type { Design, Hole } from './design/design.ts';
@@ -116,6 +116,7 @@ export {
   radianFromDegree,
 } from './units/convert.ts';
 export {
+  counted,
   formatAngle,
   formatDensity,
   formatLength,

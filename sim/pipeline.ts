@@ -19,7 +19,7 @@ import { type Accuracy, judgeAccuracy } from './hydro/accuracy.ts';
 import { type Attitudes, findAttitudes } from './hydro/attitudes.ts';
 import { bodyOf } from './hydro/bait-body.ts';
 import { type Float, floatBody } from './hydro/float.ts';
-import { type LinkTrees, linkTree } from './hydro/link-tree.ts';
+import { type LinkTrees, linkTrees } from './hydro/link-tree.ts';
 import { cutLinks, type LinkSpec } from './links/cut.ts';
 import { placeFins } from './mass/fin.ts';
 import { keepOutsOf } from './mass/keep-out.ts';
@@ -615,10 +615,7 @@ function createLinkStages() {
     fins: createStage(['hardware', 'links'], ofLink<PlacedFin>),
     tree: createStage(
       ['wetted', 'hardware'],
-      (wetted: Wetted, fins: readonly PlacedFin[]): LinkTrees => ({
-        skin: linkTree(wetted.mesh),
-        fins: fins.map((fin) => linkTree(fin.mesh)),
-      }),
+      (wetted: Wetted, fins: readonly PlacedFin[]) => linkTrees(wetted.mesh, fins),
       'whole',
     ),
     float: createStage(

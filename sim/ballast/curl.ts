@@ -1,4 +1,4 @@
-import { assemble } from '../chain/assemble.ts';
+import { assemble, mostHeel } from '../chain/assemble.ts';
 import { jointedBait } from '../chain/jointed-bait.ts';
 import type { Design } from '../design/design.ts';
 import { type Reach, yawRanges } from '../reach/reach.ts';
@@ -29,6 +29,5 @@ export function curlWith(
   });
   const { loose } = assemble(chain, start, yawRanges(reach));
   if (!loose) return null;
-  const heel = loose.links.reduce((most, link) => (Math.abs(link.heel) > Math.abs(most) ? link.heel : most), 0);
-  return { yaw: loose.joints.reduce((sum, joint) => sum + joint.yaw, 0), heel };
+  return { yaw: loose.joints.reduce((sum, joint) => sum + joint.yaw, 0), heel: mostHeel(loose) };
 }

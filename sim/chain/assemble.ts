@@ -147,6 +147,11 @@ function massOf({ bodies }: Chain): number {
   return bodies.reduce((sum, body) => sum + totalsOf(body).mass, 0);
 }
 
+/** Heel of the link that heels most. */
+export function mostHeel({ links }: Pick<Assembly, 'links'>): Radian {
+  return links.reduce((most, { heel }) => (Math.abs(heel) > Math.abs(most) ? heel : most), 0);
+}
+
 /** What a settled chain comes to in words of the bait. */
 export function assemblyOf(
   chain: Chain,

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../numerics/vec3.ts';
 import type { Radian } from '../units/brand.ts';
 import { radianFromDegree } from '../units/convert.ts';
-import { type Assembly, assemblyOf, type ChainStart, SOFT_AGAIN, type Stop, startOf } from './assemble.ts';
+import { type Assembly, assemblyOf, type ChainStart, mostHeel, SOFT_AGAIN, type Stop, startOf } from './assemble.ts';
 import type { YawRange } from './hinge.ts';
 import { loosened, type Settled, settle } from './settle.ts';
 import type { Chain } from './system.ts';
@@ -75,8 +75,7 @@ export function foldBait(chain: Chain, start: ChainStart, reach: readonly YawRan
 }
 
 function pointOf(share: number, yaws: readonly Radian[], bait: Assembly): FoldPoint {
-  const heel = bait.links.reduce((most, link) => (Math.abs(link.heel) > Math.abs(most) ? link.heel : most), 0);
-  return { share, fold: yaws.reduce((sum, yaw) => sum + Math.abs(yaw), 0), bait, heel };
+  return { share, fold: yaws.reduce((sum, yaw) => sum + Math.abs(yaw), 0), bait, heel: mostHeel(bait) };
 }
 
 function wayOf(points: readonly FoldPoint[]): FoldWay {

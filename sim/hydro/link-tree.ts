@@ -9,6 +9,11 @@ export interface LinkTrees {
   readonly fins: readonly Tree[];
 }
 
+/** The trees of a link's coated skin and of the fins that stand on it. */
+export function linkTrees(skin: Mesh, fins: readonly { readonly mesh: Mesh }[]): LinkTrees {
+  return { skin: linkTree(skin), fins: fins.map(({ mesh }) => linkTree(mesh)) };
+}
+
 const shapes = new WeakMap<Topology, TreeShape>();
 
 /**

@@ -8,6 +8,7 @@ import type { Vec3 } from '../numerics/vec3.ts';
 import type { Sinking } from '../sinking/sink.ts';
 import type { Gram, Mm } from '../units/brand.ts';
 import {
+  counted,
   formatAngle,
   formatDensity,
   formatLength,
@@ -269,10 +270,6 @@ function mass(weight: Gram): string {
 
 function point(at: Vec3): string {
   return `x ${formatNumber(at[0])}, y ${formatNumber(at[1])}, z ${formatNumber(at[2])}`;
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }
 
 function words(head: string): Column {

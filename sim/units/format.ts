@@ -74,3 +74,8 @@ function roundedText(size: number, digits: number): string {
   if (!Number.isSafeInteger(Math.round(shifted))) return size.toFixed(digits);
   return (Math.round(shifted) / scale).toFixed(digits);
 }
+
+/** `1 hole`, `2 holes`. */
+export function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? '' : 's'}`;
+}

@@ -1,5 +1,6 @@
 import { Matrix4, Vector3 } from 'three';
-import type { AdvisedBaitAnswers, Assembly, FoldWay } from '../../sim/index.ts';
+import type { AdvisedBaitAnswers, Assembly } from '../../sim/index.ts';
+import { around } from '../view/around.ts';
 import type { Bend } from '../view/view.ts';
 import type { ShownBait } from './shown.ts';
 import type { Room } from './stand.ts';
@@ -23,23 +24,14 @@ export function placesOf(bend: Bend, { jointed, folded }: JointAnswers, bait: Sh
     return evenly(matrices(rest), turned, bait);
   }
   const way = bend < 0 ? folded.port : folded.starboard;
-  const { from, to, share } = around(way, Math.abs(bend));
+  const { from, to, part } = around(way.points, Math.abs(bend));
   const [start, end] = [matrices(from.bait), matrices(to.bait)];
-  const fold = from.fold + share * (to.fold - from.fold);
+  const fold = from.fold + part * (to.fold - from.fold);
   return evenly(
-    start.map((place, i) => between(place, end[i] as Matrix4, share)),
+    start.map((place, i) => between(place, end[i] as Matrix4, part)),
     Math.sign(bend) * fold,
     bait,
   );
-}
-
-/** The folds that were worked out on either side of a share of the reach. */
-function around({ points }: FoldWay, share: number) {
-  const at = share * (points.length - 1);
-  const k = Math.min(points.length - 2, Math.floor(at));
-  const [from, to] = [points[k], points[k + 1]];
-  if (!from || !to) throw new Error('a fold that was not worked out');
-  return { from, to, share: at - k };
 }
 
 /** Turned back by half the fold about the bait's middle. */

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { DesignFile } from '../../sim/design/file.ts';
-import { linkTree } from '../../sim/hydro/link-tree.ts';
+import { linkTrees } from '../../sim/hydro/link-tree.ts';
 import { fallPartsOf } from '../../sim/sinking/fall-parts.ts';
 import { sinkBody } from '../../sim/sinking/sink.ts';
 import { fitDrop } from '../../sim/sinking/timed-drop.ts';
@@ -18,10 +18,12 @@ export function sinkingRows(): readonly Row[] {
     const file = JSON.parse(readFileSync(`presets/${demo}.json`, 'utf8')) as DesignFile;
     const { bait, links } = answersOf(file, { setup: 'slow-sink' });
     const { hardware, water, assembled } = bait;
-    const trees = links.map(({ wetted }, i) => ({
-      skin: linkTree(wetted.mesh),
-      fins: hardware.fins.filter(({ link }) => link === i).map(({ mesh }) => linkTree(mesh)),
-    }));
+    const trees = links.map(({ wetted }, i) =>
+      linkTrees(
+        wetted.mesh,
+        hardware.fins.filter(({ link }) => link === i),
+      ),
+    );
     const ledgers = links.map(({ ledger }) => ledger);
     const { whole } = fallPartsOf(trees, ledgers, hardware.hung, water, null);
     const fall = timeOf(() => sinkBody(whole, assembled));

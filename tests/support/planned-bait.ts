@@ -3,7 +3,7 @@ import { type SettledPlan, settlePlan } from '../../sim/ballast/settle.ts';
 import { type BallastPlan, planBallast } from '../../sim/ballast/whole.ts';
 import type { Hole } from '../../sim/design/design.ts';
 import type { DesignFile, HoleEntry } from '../../sim/design/file.ts';
-import { linkTree } from '../../sim/hydro/link-tree.ts';
+import { linkTrees } from '../../sim/hydro/link-tree.ts';
 import type { Detail } from '../../sim/mesh/wetted.ts';
 import { type AllAnswers, answersOf } from './worked-bait.ts';
 
@@ -54,7 +54,7 @@ export function ballastPartsOf({ bait, links }: AllAnswers): BallastParts {
         link: design.links[index],
         solid,
         wetted,
-        trees: { skin: linkTree(wetted.mesh), fins: fins.map(({ mesh }) => linkTree(mesh)) },
+        trees: linkTrees(wetted.mesh, fins),
         hardware: {
           ...fixed,
           eyes: own(hardware.eyes, index),

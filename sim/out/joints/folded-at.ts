@@ -1,13 +1,14 @@
 import { type Assembly, assemblyOf } from '../../chain/assemble.ts';
 import { holdAt } from '../../chain/fold.ts';
 import { jointedBait } from '../../chain/jointed-bait.ts';
-import { linkTree } from '../../hydro/link-tree.ts';
+import { linkTrees } from '../../hydro/link-tree.ts';
 import type { Radian } from '../../units/brand.ts';
 import { radianFromDegree } from '../../units/convert.ts';
-import { formatAngle } from '../../units/format.ts';
+import { counted, formatAngle } from '../../units/format.ts';
 import { trimWords } from '../ballast/words.ts';
 import type { CheckedBait } from '../checked-bait.ts';
-import { jointWords, listed } from './words.ts';
+import { listed } from '../warn/cure.ts';
+import { jointWords } from './words.ts';
 
 /** A yaw is said to this: one that reads as the reach is within it. */
 const SAID_TO: Radian = radianFromDegree(0.05);
@@ -32,10 +33,12 @@ export function foldFault({ reach }: CheckedBait, yaws: readonly Radian[]): stri
 export function foldedAt(bait: CheckedBait, yaws: readonly Radian[]): Assembly {
   const { hardware, links, water, design, assembled, assembledSinking } = bait;
   const { chain, start } = jointedBait({
-    trees: links.map(({ wetted }, i) => ({
-      skin: linkTree(wetted.mesh),
-      fins: hardware.fins.filter(({ link }) => link === i).map(({ mesh }) => linkTree(mesh)),
-    })),
+    trees: links.map(({ wetted }, i) =>
+      linkTrees(
+        wetted.mesh,
+        hardware.fins.filter(({ link }) => link === i),
+      ),
+    ),
     ...{ ledgers: links.map(({ ledger }) => ledger), hung: hardware.hung, water },
     ...{ links: links.map(({ spec }) => spec), joints: design.joints, float: assembled, fall: assembledSinking },
   });
@@ -58,8 +61,4 @@ export function foldedAtLines({ links }: CheckedBait, folded: Assembly): readonl
 
 function turnWords(angle: Radian): string {
   return `${formatAngle(Math.abs(angle), { digits: 1 })} to ${angle < 0 ? 'port' : 'starboard'}`;
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }

@@ -1,10 +1,12 @@
-import type { Assembled, Assembly, JointRest } from '../../chain/assemble.ts';
+import { type Assembled, type JointRest, mostHeel } from '../../chain/assemble.ts';
 import type { Folded, FoldWay } from '../../chain/fold.ts';
 import type { PinLoad } from '../../chain/loads.ts';
 import { type Amounts, amountsIn } from '../../units/amounts.ts';
 import type { Gram, GramMm, Radian } from '../../units/brand.ts';
 import { radianFromDegree } from '../../units/convert.ts';
-import { formatAngle, formatNumber } from '../../units/format.ts';
+import { formatAngle } from '../../units/format.ts';
+import { gramMm } from '../other-rest.ts';
+import { listed } from '../warn/cure.ts';
 
 const METRIC = amountsIn('mm-g');
 /** Less than a scale shows, and less than the film of the water holds on a pin: as good as nothing. */
@@ -24,8 +26,8 @@ export function pinLoadWords({ shear, moment, twist }: PinLoad, amounts: Amounts
       : [
           `${amounts.mass(Math.abs(shear), { digits: 2 })} ${shear > 0 ? 'holding the fore link down' : 'holding the fore link up'}`,
         ]),
-    ...(Math.abs(moment) < NO_MOMENT ? [] : [`${gramMm(moment)} of ${moment > 0 ? 'sag' : 'arch'}`]),
-    ...(Math.abs(twist) < NO_MOMENT ? [] : [`${gramMm(twist)} of twist`]),
+    ...(Math.abs(moment) < NO_MOMENT ? [] : [`${gramMm(Math.abs(moment))} of ${moment > 0 ? 'sag' : 'arch'}`]),
+    ...(Math.abs(twist) < NO_MOMENT ? [] : [`${gramMm(Math.abs(twist))} of twist`]),
   ];
   return parts.length === 0 ? NOTHING : listed(parts);
 }
@@ -81,20 +83,15 @@ function frictionWords(friction: Assembled['friction'], straight: Radian, curled
 }
 
 /** How a bait heels as it is folded right round, to the side where it does so more. */
-export function foldedWords({ port, starboard }: Folded): string {
-  const worse = Math.abs(port.most.heel) > Math.abs(starboard.most.heel) ? port : starboard;
-  const [way, most] = [worse === port ? 'port' : 'starboard', worse.most];
+export function foldedWords(folded: Folded): string {
+  const { side: way, way: worse } = worseWay(folded);
+  const { most } = worse;
   const end = worse.points.at(-1)?.fold ?? 0;
   if (worse.rollsFrom !== null) {
     return `Folded to ${way} it rolls: past ${angle(worse.rollsFrom, 0)} of fold it lies over by more than 30°, by ${angle(most.heel)} at most.`;
   }
   if (Math.abs(most.heel) < NO_YAW) return `Folded as far as it goes, ${angle(end, 0)} in all, it stays upright.`;
   return `Folded to ${way} it heels ${angle(most.heel)} at most, at ${angle(most.fold, 0)} of fold.`;
-}
-
-/** Heel of the link that heels most. */
-export function mostHeel({ links }: Assembly): Radian {
-  return links.reduce((most, { heel }) => (Math.abs(heel) > Math.abs(most) ? heel : most), 0);
 }
 
 /** The way in which a bait heels more when it is folded. */
@@ -111,14 +108,4 @@ function angle(of: Radian, digits = 1): string {
 /** Of what turns, heels or leans: more than nothing is to starboard. */
 function sideOf(of: Radian): 'port' | 'starboard' {
   return of > 0 ? 'starboard' : 'port';
-}
-
-function gramMm(moment: GramMm): string {
-  const size = Math.abs(moment);
-  return `${formatNumber(size, { digits: size < 10 ? 1 : 0 })} g mm`;
-}
-
-/** `a, b and c`. */
-export function listed(parts: readonly string[]): string {
-  return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }

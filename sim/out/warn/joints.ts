@@ -1,11 +1,11 @@
-import type { Assembled } from '../../chain/assemble.ts';
+import { type Assembled, mostHeel } from '../../chain/assemble.ts';
 import type { Folded } from '../../chain/fold.ts';
 import { ROLLED_RAD } from '../../chain/fold.ts';
 import type { GramMm, Radian } from '../../units/brand.ts';
 import { degreeFromRadian, radianFromDegree } from '../../units/convert.ts';
 import { formatAngle } from '../../units/format.ts';
 import { type Warning, WORDS_ALONE } from '../../warnings.ts';
-import { foldedWords, looseWords, mostHeel, pinLoadWords, postureWords, worseWay } from '../joints/words.ts';
+import { foldedWords, looseWords, pinLoadWords, postureWords, worseWay } from '../joints/words.ts';
 import { type WarnParts, WHOLE_BAIT } from './parts.ts';
 
 /** A bait that curls by less looks straight. */

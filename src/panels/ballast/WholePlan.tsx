@@ -1,10 +1,9 @@
 import { memo, useEffect, useRef, useState } from 'react';
-import { type Accuracy, type BallastPlan, baitVerdict, type SettledPlan } from '../../../sim/index.ts';
+import { type Accuracy, type BallastPlan, baitVerdict, counted, type SettledPlan } from '../../../sim/index.ts';
 import { keepTried, makeProposed, putBackTried, tryProposed } from '../../document/commands.ts';
 import { documentStore, useDocument } from '../../document/store.ts';
 import { answersStore, useAnswers } from '../../engine/answers.ts';
 import { useAmounts } from '../../view/amounts.ts';
-import { counted } from '../numbers/float-rows.ts';
 import { StateMark } from '../numbers/StateMark.tsx';
 import { AimLines } from '../whole/AimLines.tsx';
 import { drillEdit, isDrilled, leadIn } from './drill.ts';

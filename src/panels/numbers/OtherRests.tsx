@@ -1,5 +1,6 @@
 import type { Attitudes, Float } from '../../../sim/index.ts';
-import { showGhost, useView, type View } from '../../view/view.ts';
+import { useView, type View } from '../../view/view.ts';
+import { GhostButton } from './GhostButton.tsx';
 import { restLines } from './rest-lines.ts';
 
 /** How else it can come to rest, under its verdict; nothing where it comes back from anywhere. isOld: of the design before. */
@@ -37,18 +38,6 @@ export function OtherRests({
   );
 }
 
-/** Draws that rest in the tub, pale, beside the first. */
 function Ghost({ of, rest, where }: { readonly of: View['shown']; readonly rest: number; readonly where: string }) {
-  const isDrawn = useView((view) => view.shown === of && view.ghost === rest);
-  return (
-    <button
-      type="button"
-      className="ghost"
-      aria-pressed={isDrawn}
-      aria-label={`Draw in the tub: ${where}`}
-      onClick={() => showGhost(of, isDrawn ? null : rest)}
-    >
-      {isDrawn ? 'drawn' : 'draw'}
-    </button>
-  );
+  return <GhostButton of={of} rest={rest} label={`Draw in the tub: ${where}`} words={['draw', 'drawn']} />;
 }

@@ -5,7 +5,6 @@ import {
   degreeFromRadian,
   type Float,
   formatAngle,
-  formatNumber,
   formatPercent,
   MOST_DIGITS,
   type UnitSystem,
@@ -62,9 +61,4 @@ function isNone(angle: number, digits: number): boolean {
 /** A place along the bait: `37.8 mm`, or in the unit shown. */
 export function placeWords(x: number, amounts: Amounts): string {
   return `${amounts.ruled(x)} from the nose`;
-}
-
-/** How many of what: `2 eyes`. */
-export function counted(count: number, noun: string): string {
-  return `${formatNumber(count, { digits: 0 })} ${noun}${count === 1 ? '' : 's'}`;
 }

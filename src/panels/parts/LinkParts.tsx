@@ -1,7 +1,14 @@
-import type { Amounts, Hardware, Ledger, LinkSpec, PlacedHole } from '../../../sim/index.ts';
+import {
+  type Amounts,
+  counted,
+  type Hardware,
+  type Ledger,
+  type LinkSpec,
+  type PlacedHole,
+} from '../../../sim/index.ts';
 import { useAmounts } from '../../view/amounts.ts';
 import { pick, useView } from '../../view/view.ts';
-import { counted, placeWords } from '../numbers/float-rows.ts';
+import { placeWords } from '../numbers/float-rows.ts';
 import { carriedBy } from './carried.ts';
 import { LedgerTable } from './LedgerTable.tsx';
 

@@ -1,5 +1,6 @@
 import { type Attitudes, dropWords, type Float, humpWords, restWords, wayUpWords } from '../../../sim/index.ts';
-import { showGhost, useView, type View } from '../../view/view.ts';
+import { useView, type View } from '../../view/view.ts';
+import { GhostButton } from '../numbers/GhostButton.tsx';
 import { inUnits } from '../numbers/rest-lines.ts';
 import { Globe, Swatch } from './Globe.tsx';
 import { letterOf } from './globe.ts';
@@ -58,18 +59,7 @@ export function Rests({ of, name, attitudes, float }: RestsProps) {
   );
 }
 
-/** Draws that rest in the tub, pale, beside the first. */
 function Ghost({ of, rest, name }: { readonly of: View['shown']; readonly rest: number; readonly name: string }) {
-  const isDrawn = useView((view) => view.shown === of && view.ghost === rest);
-  return (
-    <button
-      type="button"
-      className="ghost"
-      aria-pressed={isDrawn}
-      aria-label={`Show rest ${name} in the tub`}
-      onClick={() => showGhost(of, isDrawn ? null : rest)}
-    >
-      {isDrawn ? 'Shown in the tub' : 'Show in the tub'}
-    </button>
-  );
+  const words = ['Show in the tub', 'Shown in the tub'] as const;
+  return <GhostButton of={of} rest={rest} label={`Show rest ${name} in the tub`} words={words} />;
 }

@@ -1,4 +1,5 @@
-import { type Assembled, type Folded, formatAngle } from '../../../sim/index.ts';
+import { type Assembled, type Folded, formatAngle, mostHeel } from '../../../sim/index.ts';
+import { around } from '../../view/around.ts';
 import type { Bend } from '../../view/view.ts';
 
 /** A bait that heels less than that is upright to the eye. */
@@ -11,17 +12,12 @@ export function bendWords(bend: Exclude<Bend, null>, jointed: Assembled, folded:
     const { loose } = jointed;
     if (!loose) return 'stays straight';
     const turned = loose.joints.reduce((sum, { yaw }) => sum + yaw, 0);
-    const heel = loose.links.reduce((most, link) => (Math.abs(link.heel) > Math.abs(most) ? link.heel : most), 0);
-    return `curls ${angle(turned, 0)} to ${side(turned)}, ${heelWords(heel)}`;
+    return `curls ${angle(turned, 0)} to ${side(turned)}, ${heelWords(mostHeel(loose))}`;
   }
   if (bend === 0) return 'straight';
   const { points } = bend < 0 ? folded.port : folded.starboard;
-  const at = Math.abs(bend) * (points.length - 1);
-  const k = Math.min(points.length - 2, Math.floor(at));
-  const mix = (pick: (point: (typeof points)[number]) => number) => {
-    const [from, to] = [points[k], points[k + 1]];
-    return from && to ? pick(from) + (at - k) * (pick(to) - pick(from)) : 0;
-  };
+  const { from, to, part } = around(points, Math.abs(bend));
+  const mix = (pick: (point: typeof from) => number) => pick(from) + part * (pick(to) - pick(from));
   const fold = mix((point) => point.fold);
   return `${angle(fold, 0)} to ${side(bend)}, ${heelWords(mix((point) => point.heel))}`;
 }

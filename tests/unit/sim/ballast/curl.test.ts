@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { curlWith } from '../../../../sim/ballast/curl.ts';
 import { settlePlan } from '../../../../sim/ballast/settle.ts';
-import { mostHeel } from '../../../../sim/out/joints/words.ts';
+import { mostHeel } from '../../../../sim/chain/assemble.ts';
 import { ballastPartsOf } from '../../../support/planned-bait.ts';
 import { answersOf } from '../../../support/worked-bait.ts';
 
